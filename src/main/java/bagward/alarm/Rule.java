@@ -1,0 +1,27 @@
+package bagward.alarm;
+
+import java.time.Duration;
+
+/**
+ * One condition that needs a person.
+ *
+ * @param id short name
+ * @param name as people read it
+ * @param kind what it looks at
+ * @param limit in the unit of the kind
+ * @param deadband how far back past the limit the value must fall before the condition ends, unit of the kind
+ * @param onDelay how long the condition must hold before the alarm is raised
+ * @param offDelay how long it must be gone before the alarm returns
+ * @param priority how much it matters
+ * @param card what to do
+ */
+public record Rule(
+        RuleId id,
+        String name,
+        RuleKind kind,
+        double limit,
+        double deadband,
+        Duration onDelay,
+        Duration offDelay,
+        Priority priority,
+        ActionCard card) {}

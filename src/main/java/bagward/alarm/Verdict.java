@@ -1,0 +1,24 @@
+package bagward.alarm;
+
+import java.time.Instant;
+
+/**
+ * What a rule says of a subject at one time.
+ *
+ * @param key rule and subject
+ * @param outcome whether its condition holds; UNKNOWN changes nothing
+ * @param since event time from which the outcome holds without a break
+ * @param value the value it was judged by, in the unit of the rule's kind; NaN if unknown
+ * @param message one sentence for a person, with numbers and units
+ */
+public record Verdict(AlarmKey key, Outcome outcome, Instant since, double value, String message) {
+    /** Whether a condition holds. */
+    public enum Outcome {
+        /** It does not hold. */
+        CLEAR,
+        /** It holds. */
+        HOLDS,
+        /** There is no data to say. */
+        UNKNOWN
+    }
+}

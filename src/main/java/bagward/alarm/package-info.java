@@ -1,0 +1,2 @@
+/** Rules, the life cycle of alarms, and action cards. Pure: time is a parameter. */
+package bagward.alarm;

@@ -1,0 +1,2 @@
+/** Configuration, wiring and command line. */
+package bagward.app;

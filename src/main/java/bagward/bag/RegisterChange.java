@@ -1,0 +1,56 @@
+package bagward.bag;
+
+import bagward.climate.SensorId;
+import bagward.station.Spot;
+import java.time.Instant;
+
+/**
+ * Something that a person did to a head and entered into the register. Changes may be entered late: what counts is when
+ * they were done.
+ */
+public sealed interface RegisterChange {
+    /** The head it was done to. */
+    TagCode tag();
+
+    /** When it was done. */
+    Instant at();
+
+    /**
+     * A head was pollinated and bagged in one go.
+     *
+     * @param tag a code not used before
+     * @param at when the bag was put on
+     * @param spot a spot of the station that is free at that time
+     * @param material a known bag material
+     * @param seedParent line that bears the pod
+     * @param pollenParent line that gives pollen
+     * @param pollination what was done; not later than {@code at}
+     */
+    record PutOn(
+            TagCode tag,
+            Instant at,
+            Spot spot,
+            MaterialId material,
+            Line seedParent,
+            Line pollenParent,
+            Pollination pollination)
+            implements RegisterChange {}
+
+    /** The bag that is on was swapped for a dry one of this material. */
+    record Swap(TagCode tag, Instant at, MaterialId material) implements RegisterChange {}
+
+    /** The bag came off. */
+    record TakeOff(TagCode tag, Instant at) implements RegisterChange {}
+
+    /** A spare sensor was hung into the bag that is on. */
+    record Lend(TagCode tag, Instant at, SensorId sensor) implements RegisterChange {}
+
+    /** The lent sensor was taken out of the bag. */
+    record GiveBack(TagCode tag, Instant at, SensorId sensor) implements RegisterChange {}
+
+    /** The head was cut as a seed lot. */
+    record Harvest(TagCode tag, Instant at, String note) implements RegisterChange {}
+
+    /** The head was given up. */
+    record Lose(TagCode tag, Instant at, String note) implements RegisterChange {}
+}

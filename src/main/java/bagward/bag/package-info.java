@@ -1,0 +1,2 @@
+/** Heads, pollinations, baggings, the register and its rules, and the climate inside a bag. Pure. */
+package bagward.bag;

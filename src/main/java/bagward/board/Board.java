@@ -1,0 +1,42 @@
+package bagward.board;
+
+import bagward.bag.TagCode;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything that pages show, computed once a tick.
+ *
+ * @param at the time it was made for
+ * @param station name of the station
+ * @param zone zone of all times on screens
+ * @param houses in walking order
+ * @param bags bags that are on, in walking order (house, bay and spot as configured)
+ * @param sensors in the order of the configuration
+ * @param alarms listed alarms: highest priority first, then in walking order
+ * @param newestReading when the newest reading of all was measured
+ */
+public record Board(
+        Instant at,
+        String station,
+        ZoneId zone,
+        List<HouseView> houses,
+        List<BagView> bags,
+        List<SensorView> sensors,
+        List<AlarmView> alarms,
+        Optional<Instant> newestReading) {
+    /** Copies the lists. */
+    public Board {
+        houses = List.copyOf(houses);
+        bags = List.copyOf(bags);
+        sensors = List.copyOf(sensors);
+        alarms = List.copyOf(alarms);
+    }
+
+    /** The bag on a head. */
+    public Optional<BagView> find(TagCode tag) {
+        return bags.stream().filter(b -> b.head().tag().equals(tag)).findFirst();
+    }
+}

@@ -1,0 +1,2 @@
+/** One immutable picture of the station a tick, shared by pages, interface and messages. Pure. */
+package bagward.board;

@@ -1,0 +1,2 @@
+/** From MQTT messages to stored readings: broker, payloads, checks, quarantine. */
+package bagward.collector;

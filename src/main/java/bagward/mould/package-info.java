@@ -1,0 +1,2 @@
+/** Organisms, wet spells, infection and the mould index. Pure. */
+package bagward.mould;

@@ -1,0 +1,2 @@
+/** Pages, JSON interface and live updates. */
+package bagward.site;

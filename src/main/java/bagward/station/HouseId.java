@@ -1,0 +1,30 @@
+package bagward.station;
+
+import bagward.fault.ImpossibleValueException;
+import java.util.regex.Pattern;
+
+/**
+ * Short name of a house.
+ *
+ * @param value lower-case letters, digits and '-', starting with a letter or digit, at most 32
+ */
+public record HouseId(String value) implements Comparable<HouseId> {
+    private static final Pattern FORM = Pattern.compile("[a-z0-9][a-z0-9-]{0,31}");
+
+    /** Refuses names that would not survive a topic or an address. */
+    public HouseId {
+        if (!FORM.matcher(value).matches()) {
+            throw new ImpossibleValueException("house name '" + value + "' is not allowed: " + FORM.pattern());
+        }
+    }
+
+    @Override
+    public int compareTo(HouseId other) {
+        return value.compareTo(other.value);
+    }
+
+    @Override
+    public String toString() {
+        return value;
+    }
+}

@@ -1,0 +1,2 @@
+/** The station as it is configured: houses, bays, spots and sensors. */
+package bagward.station;

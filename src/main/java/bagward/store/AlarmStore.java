@@ -1,0 +1,21 @@
+package bagward.store;
+
+import bagward.alarm.AlarmBook;
+import bagward.alarm.AlarmEvent;
+import java.util.List;
+
+/** The state of the alarm engine and its journal. */
+public interface AlarmStore {
+    /** The state as it was last saved; empty for a new store. */
+    AlarmBook loadAlarms();
+
+    /**
+     * Saves the state and adds events to the journal, both or neither.
+     *
+     * @throws StoreException if they could not be stored
+     */
+    void save(AlarmBook book, List<AlarmEvent> events);
+
+    /** The newest events, newest first. */
+    List<AlarmEvent> newestEvents(int most);
+}

@@ -1,0 +1,29 @@
+package bagward.store;
+
+import bagward.climate.Reading;
+import bagward.climate.ReadingSource;
+import java.util.List;
+
+/**
+ * Readings on disk; one for each series and time. Safe for use by several threads.
+ *
+ * <p>Two readings of one series and time with the same value are one. If their values differ, the higher one is kept,
+ * whatever came first: every alarm is about too much, and the rule must not depend on the order of arrival.
+ */
+public interface ReadingStore extends ReadingSource {
+    /**
+     * Stores a batch. When it returns, all of it is on disk; when it throws, none of it is.
+     *
+     * @throws StoreException if the batch could not be stored
+     */
+    Receipt append(List<Reading> batch);
+
+    /**
+     * What became of a batch.
+     *
+     * @param stored readings that are new
+     * @param repeated readings that were there already with the same value
+     * @param contradicted readings whose series and time were there with another value
+     */
+    record Receipt(int stored, int repeated, int contradicted) {}
+}

@@ -1,0 +1,2 @@
+/** What is kept on disk: readings, quarantine, register changes, alarms. */
+package bagward.store;

@@ -1,0 +1,2 @@
+/** Measured values as small types that carry their unit and refuse NaN and nonsense. */
+package bagward.units;

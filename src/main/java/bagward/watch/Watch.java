@@ -1,0 +1,51 @@
+package bagward.watch;
+
+import bagward.alarm.AlarmKey;
+import bagward.bag.Register;
+import bagward.bag.RegisterChange;
+import bagward.bag.TagCode;
+import bagward.board.Board;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** What pages see of the running watch. Safe for use by several threads. */
+public interface Watch {
+    /** The newest board. */
+    Board board();
+
+    /**
+     * Calls back with each new board until the returned handle is closed. The callback must not block.
+     */
+    Subscription listen(Consumer<Board> listener);
+
+    /** The register as it stands. */
+    Register register();
+
+    /**
+     * Enters changes, all or none; they are on disk when it returns, and on the next board.
+     *
+     * @param by who entered them
+     * @throws bagward.fault.RefusedInputException with every fault, if one breaks a rule of the register
+     */
+    void change(List<RegisterChange> changes, String by);
+
+    /**
+     * Confirms that a person has seen an alarm.
+     *
+     * @return whether there was such an alarm to confirm
+     */
+    boolean acknowledge(AlarmKey key, String by);
+
+    /** House and bag climate of a head over its newest bagging; empty if the tag is unknown or never had a bag. */
+    Optional<BagHistory> history(TagCode tag);
+
+    /** How the running parts are. */
+    Health health();
+
+    /** Ends a subscription. */
+    interface Subscription extends AutoCloseable {
+        @Override
+        void close();
+    }
+}
