@@ -2,9 +2,10 @@ package bagward.document;
 
 import bagward.fault.Fault;
 import bagward.fault.RefusedInputException;
-import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -12,10 +13,10 @@ import java.util.TreeSet;
 
 /** What was found while one input was read: all faults, and which keys the readers asked for. Not shared by threads. */
 public final class Inspection {
-    private final List<Fault> faults = new ArrayList<>();
+    private final Set<Fault> faults = new LinkedHashSet<>();
     private final SortedMap<String, SortedSet<String>> asked = new TreeMap<>();
 
-    /** Notes a fault; reading goes on. */
+    /** Notes a fault, once however often it is found; reading goes on. */
     public void refuse(Fault fault) {
         faults.add(fault);
     }
@@ -32,7 +33,7 @@ public final class Inspection {
      */
     public void throwIfRefused() {
         if (!faults.isEmpty()) {
-            throw new RefusedInputException(faults);
+            throw new RefusedInputException(faults());
         }
     }
 
