@@ -47,7 +47,7 @@ public final class StationReader {
         List<House> read = houses(houses);
         // A house that was refused must not make faults of the sensors that hang in it.
         boolean allHouses = read.size() == houses.size();
-        List<Sensor> devices = allHouses ? sensors(sensors, read) : List.of();
+        List<Sensor> devices = sensors(sensors, read, allHouses);
         return station.make(
                 () -> new Station(name, latitude, longitude, elevation, zone.orElse(ZoneId.of("UTC")), read, devices));
     }
@@ -89,23 +89,24 @@ public final class StationReader {
         return bays;
     }
 
-    private static List<Sensor> sensors(List<Section> entries, List<House> houses) {
+    private static List<Sensor> sensors(List<Section> entries, List<House> houses, boolean allHouses) {
         List<Sensor> sensors = new ArrayList<>();
         Set<SensorId> used = new HashSet<>();
         for (Section entry : entries) {
             Optional<SensorId> id = entry.value("id", SensorId::new);
             id.filter(i -> !used.add(i))
                     .ifPresent(i -> entry.refuse("id", "is used by another sensor: give each its own"));
-            sensor(entry, id, houses).ifPresent(sensors::add);
+            sensor(entry, id, houses, allHouses).ifPresent(sensors::add);
         }
         return sensors;
     }
 
-    private static Optional<Sensor> sensor(Section entry, Optional<SensorId> id, List<House> houses) {
+    private static Optional<Sensor> sensor(
+            Section entry, Optional<SensorId> id, List<House> houses, boolean allHouses) {
         Optional<HouseId> houseId = entry.value("house", HouseId::new);
         Optional<House> house = houseId.flatMap(
                 wanted -> houses.stream().filter(h -> h.id().equals(wanted)).findFirst());
-        if (houseId.isPresent() && house.isEmpty()) {
+        if (houseId.isPresent() && house.isEmpty() && allHouses) {
             entry.refuse("house", "must be the id of one of the houses");
         }
         Optional<BayId> bay = entry.findValue("bay", BayId::new);
