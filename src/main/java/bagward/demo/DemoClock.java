@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.LongSupplier;
@@ -69,8 +70,12 @@ public final class DemoClock extends Clock {
 
     @Override
     public Instant instant() {
-        long running = running();
-        return start.plusNanos((long) (running * speed));
+        return start.plusNanos((long) (running() * speed));
+    }
+
+    private long running() {
+        Optional<Long> since = Objects.requireNonNull(released.get());
+        return since.map(then -> nanoTime.getAsLong() - then).orElse(0L);
     }
 
     @Override

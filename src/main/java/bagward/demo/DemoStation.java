@@ -2,7 +2,6 @@ package bagward.demo;
 
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
-import bagward.climate.SensorId;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -61,11 +60,9 @@ public final class DemoStation {
         return read("bags.csv");
     }
 
-    /** What was entered beside the import: sensors lent to bags, and heads that were harvested or lost. */
+    /** What was entered beside the import: heads that were harvested or lost. */
     public static List<RegisterChange> furtherChanges() {
         return List.of(
-                new RegisterChange.Lend(new TagCode("MH-0412"), FIRST_LENT, new SensorId("spare-1")),
-                new RegisterChange.Lend(new TagCode("MH-0421"), SECOND_LENT, new SensorId("spare-2")),
                 new RegisterChange.Harvest(
                         new TagCode("MH-0301"), Instant.parse("2026-04-14T09:05:00Z"), "11 pods, dry"),
                 new RegisterChange.Harvest(
