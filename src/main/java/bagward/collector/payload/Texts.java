@@ -17,9 +17,9 @@ final class Texts {
                 .toString();
     }
 
-    /** The first 160 characters of a library's message as one line. */
+    /** The first 160 characters of a library's message as one line without control characters. */
     static String oneLine(String message) {
-        String line = message.replaceAll("\\s+", " ");
+        String line = message.replaceAll("\\s+", " ").replaceAll("\\p{Cntrl}", "\uFFFD");
         return line.length() > LONGEST_SENTENCE ? line.substring(0, LONGEST_SENTENCE) + "…" : line;
     }
 }
