@@ -26,7 +26,7 @@ public final class DemoStation {
     public static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
 
     /** Seed of the demo unless another one is wanted. */
-    public static final long SEED = 7;
+    public static final long SEED = 1;
 
     /** Degrees north. */
     static final double LATITUDE = 54.12;
@@ -41,7 +41,7 @@ public final class DemoStation {
     static final Instant SECOND_LENT = Instant.parse("2026-04-17T07:30:00Z");
 
     /** When that bag slides down. */
-    static final Instant FALLS_SHUT = Instant.parse("2026-04-21T13:30:00Z");
+    static final Instant FALLS_SHUT = Instant.parse("2026-04-20T16:30:00Z");
 
     /** When a sensor with an empty battery is heard for the last time. */
     static final Instant FALLS_SILENT = Instant.parse("2026-04-22T01:52:00Z");

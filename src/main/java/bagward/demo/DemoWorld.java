@@ -13,16 +13,16 @@ import java.time.Instant;
 /** The two houses of the demo and the two bags in which a spare sensor hangs, minute by minute. */
 final class DemoWorld {
     private static final double MINUTE = 60;
-    private static final HouseDesign LINDEN = new HouseDesign(0.62, 17, 13, 21, 60, 50, 1.2, 0.04);
-    private static final HouseDesign ALDER = new HouseDesign(0.58, 16, 12, 22, 74, 40, 1.8, 0.15);
-    private static final BagDesign COARSE_FILM = new BagDesign(0.12, 0.002, 3e-5, 6e-5, 0.85, 0.12, 0.018, 0.06);
-    private static final BagDesign FINE_FILM = new BagDesign(0.12, 0.002, 1.6e-5, 3e-5, 0.85, 0.12, 0.018, 0.06);
+    private static final HouseDesign LINDEN = new HouseDesign(0.55, 15.5, 12.5, 17.5, 56, 90, 1.0, 0.02);
+    private static final HouseDesign ALDER = new HouseDesign(0.52, 15, 12, 18, 65, 70, 1.6, 0.08);
+    private static final BagDesign HALF_MM_FILM = new BagDesign(0.12, 0.002, 3e-5, 6e-5, 0.85, 0.12, 0.018, 0.06);
+    private static final BagDesign ANOTHER_OF_THEM = new BagDesign(0.13, 0.0022, 3.6e-5, 6e-5, 0.83, 0.13, 0.017, 0.055);
 
     private final WeatherMaker weather;
     private final HouseModel linden = new HouseModel(LINDEN);
     private final HouseModel alder = new HouseModel(ALDER);
-    private final BagModel steadyBag = new BagModel(FINE_FILM);
-    private final BagModel fallingBag = new BagModel(COARSE_FILM);
+    private final BagModel steadyBag = new BagModel(ANOTHER_OF_THEM);
+    private final BagModel fallingBag = new BagModel(HALF_MM_FILM);
     private boolean fallen;
     private Instant now;
     private HouseAir lindenAir;
@@ -81,7 +81,7 @@ final class DemoWorld {
 
     /** Bay b of the alder house, beside the water tank: cooler and moister. */
     HouseAir alderB() {
-        return alderAir.corner(-0.6, 1.05);
+        return alderAir.corner(-0.5, 1.03);
     }
 
     /** Where the first spare sensor is: on its hook in the linden house, then in the bag that hangs as it should. */

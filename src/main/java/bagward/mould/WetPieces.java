@@ -117,13 +117,18 @@ final class WetPieces {
         return sum[piece];
     }
 
-    /** All wet time together, h. */
-    double totalHours() {
+    /** Wet cells from one cell up to, but not with, another. */
+    long cellsWithin(int from, int to) {
         long cells = 0;
         for (int piece = 0; piece < count; piece++) {
-            cells += cells(piece);
+            cells += Math.max(0, Math.min(to, end[piece]) - Math.max(from, first[piece]));
         }
-        return hoursOf(cells);
+        return cells;
+    }
+
+    /** All wet time together, h. */
+    double totalHours() {
+        return hoursOf(cellsWithin(0, Integer.MAX_VALUE));
     }
 
     double hoursOf(long cells) {

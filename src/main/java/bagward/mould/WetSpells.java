@@ -21,7 +21,7 @@ public final class WetSpells {
         List<Run> possible = runs(WetPieces.of(climate, rule, Level.POSSIBLE), dryBreak);
         List<WetSpell> spells = new ArrayList<>();
         for (Run run : runs(likely, dryBreak)) {
-            long certainCells = cellsWithin(certain, run.first, run.end);
+            long certainCells = certain.cellsWithin(run.first, run.end);
             long possibleCells = possible.stream()
                     .filter(p -> p.first <= run.first && p.end >= run.end)
                     .mapToLong(Run::cells)
@@ -56,15 +56,6 @@ public final class WetSpells {
             }
         }
         return runs;
-    }
-
-    private static long cellsWithin(WetPieces pieces, int first, int end) {
-        long cells = 0;
-        for (int piece = 0; piece < pieces.count(); piece++) {
-            int overlap = Math.min(end, pieces.endCell(piece)) - Math.max(first, pieces.firstCell(piece));
-            cells += Math.max(0, overlap);
-        }
-        return cells;
     }
 
     private record Run(int first, int end, long cells, long unknown, double degrees) {

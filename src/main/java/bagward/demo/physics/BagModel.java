@@ -42,6 +42,7 @@ public final class BagModel {
             double dt = seconds / steps;
             moveVapour(house, dt);
             moveHeat(house, dt);
+            settleFog();
         }
         return new BagAir(air, density, film, head, water);
     }
@@ -86,6 +87,13 @@ public final class BagModel {
         double headStore = HEAD_HEAT_CAPACITY * design.headKilograms() / dt;
         head = (headStore * head + headToAir * air + headToFilm * film + headSun - Vapour.LATENT_HEAT * transpiring)
                 / (headStore + headToAir + headToFilm);
+    }
+
+    /** Air that got colder than its dew point gives its fog to the water in the bag. */
+    private void settleFog() {
+        double fog = Math.max(0, density - Vapour.saturationDensity(air));
+        density -= fog;
+        water = Math.min(MOST_DROPS_PER_AREA * design.filmArea(), water + fog * design.volume());
     }
 
     private double openness(HouseAir house) {

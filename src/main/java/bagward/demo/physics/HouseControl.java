@@ -23,7 +23,7 @@ final class HouseControl {
         double pipeTarget = Math.min(LARGEST_PIPE, Math.max(0, wanted));
         pipe += (pipeTarget - pipe) * seconds / PIPE_SECONDS;
         double tooWarm = (celsius - design.ventCelsius()) / 4;
-        double ventTarget = Math.min(1, Math.max(tooWarm, 0.06 * tooMoist));
+        double ventTarget = Math.min(1, Math.max(tooWarm, 0.14 * tooMoist));
         vent += (Math.max(0, ventTarget) - vent) * seconds / VENT_SECONDS;
     }
 

@@ -3,6 +3,7 @@ package bagward.demo.physics;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Random;
 import net.e175.klaus.solarpositioning.DeltaT;
 import net.e175.klaus.solarpositioning.Grena3;
@@ -12,6 +13,7 @@ import net.e175.klaus.solarpositioning.Grena3;
  * temperature, dew point and wind that follow the sky with delay. Ask it once a minute, in order.
  */
 public final class WeatherMaker {
+    private static final List<Sky> KINDS = List.of(Sky.CLEAR, Sky.BROKEN, Sky.OVERCAST);
     private static final double STEP_SECONDS = 60;
     private static final double SEASON_MEAN_CELSIUS = 9;
     private static final double FOLLOW_SECONDS = 5 * 3600.0;
@@ -27,6 +29,7 @@ public final class WeatherMaker {
     private double halfSwing = Sky.BROKEN.halfSwing();
     private double gap = Sky.BROKEN.dewPointGap();
     private double cover = Sky.BROKEN.cover();
+    private double thinness = 1;
     private boolean shaded;
     private double clearness = 0.7;
     private double gust;
@@ -69,8 +72,9 @@ public final class WeatherMaker {
         }
         day = today;
         dayMean += 0.4 * (SEASON_MEAN_CELSIUS - dayMean) + 1.5 * random.nextGaussian();
-        if (random.nextDouble() > 0.45) {
-            sky = Sky.values()[random.nextInt(Sky.values().length)];
+        thinness = 0.7 + 0.8 * random.nextDouble();
+        if (random.nextDouble() > 0.35) {
+            sky = KINDS.get(random.nextInt(KINDS.size()));
         }
     }
 
@@ -87,7 +91,7 @@ public final class WeatherMaker {
         if (random.nextDouble() < chance) {
             shaded = !shaded;
         }
-        double target = shaded ? sky.lightUnderCloud() : 1;
+        double target = shaded ? sky.lightUnderCloud() * thinness : 1;
         clearness += (target - clearness) * 0.4 + 0.02 * random.nextGaussian();
         clearness = Math.min(1.1, Math.max(0.08, clearness));
     }
