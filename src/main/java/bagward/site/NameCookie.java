@@ -24,7 +24,7 @@ final class NameCookie {
 
     static void write(Context ctx, String name) {
         String encoded = URLEncoder.encode(name, StandardCharsets.UTF_8);
-        ctx.cookie(new Cookie(NAME, encoded, "/", YEAR_SECONDS, false, 0, true, null, null, SameSite.STRICT));
+        ctx.cookie(new Cookie(NAME, encoded, "/", YEAR_SECONDS, false, true, null, SameSite.STRICT));
     }
 
     private static Optional<String> decode(String encoded) {
