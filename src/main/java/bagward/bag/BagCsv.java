@@ -32,17 +32,7 @@ import java.util.List;
  */
 public final class BagCsv {
     private static final List<String> REQUIRED = List.of(
-            "tag",
-            "put_on",
-            "house",
-            "bay",
-            "spot",
-            "material",
-            "seed_parent",
-            "pollen_parent",
-            "kind",
-            "buds",
-            "by");
+            "tag", "put_on", "house", "bay", "spot", "material", "seed_parent", "pollen_parent", "kind", "buds", "by");
     private static final List<String> OPTIONAL = List.of("score", "taken_off", "sensor", "lent_from", "given_back");
 
     private final LocalTimes times;

@@ -44,8 +44,7 @@ final class BagEstimate {
         for (int i = first; i < grid.size(); i++) {
             cell(i);
         }
-        return new BagClimate(
-                temperature.banded(grid), humidity.clamped(0, 100).banded(grid), new BitSet(), film);
+        return new BagClimate(temperature.banded(grid), humidity.clamped(0, 100).banded(grid), new BitSet(), film);
     }
 
     private void cell(int i) {
@@ -73,7 +72,8 @@ final class BagEstimate {
     private double ownVariance(double day, double lightDeviation) {
         double gain = balance.feltLight() * belief.sunGain().deviation();
         double light = belief.sunGain().mean() * lightDeviation;
-        double response = balance.responseSensitivity() * belief.responseMinutes().deviation();
+        double response =
+                balance.responseSensitivity() * belief.responseMinutes().deviation();
         double night = (1 - day) * belief.nightCooling().deviation();
         double rest = belief.temperatureRest();
         return gain * gain + light * light + response * response + night * night + rest * rest;
@@ -84,7 +84,8 @@ final class BagEstimate {
         balance.stepVapour(houseHumidity[i] / 100 * houseSaturation, day);
         double percent = balance.humidity();
         double dryness = 100 - percent;
-        double openShare = 1 - share(belief.closureByNight().mean(), belief.closureByDay().mean(), day);
+        double openShare =
+                1 - share(belief.closureByNight().mean(), belief.closureByDay().mean(), day);
         double byTemperature = balance.openHumidity() * Saturation.growth(balance.temperature());
         double byHouse = sensor.humidityAt(houseHumidity[i]) * houseSaturation / balance.saturation();
         double rest = belief.humidityRest();
@@ -95,10 +96,7 @@ final class BagEstimate {
         double drier = dryness * (share(byNight.drier(), byDay.drier(), day) - 1);
         double damper = dryness * (1 - share(byNight.damper(), byDay.damper(), day));
         humidity.set(
-                i,
-                percent,
-                percent - Math.sqrt(drier * drier + other),
-                percent + Math.sqrt(damper * damper + other));
+                i, percent, percent - Math.sqrt(drier * drier + other), percent + Math.sqrt(damper * damper + other));
         film.set(i, balance.filmWet());
     }
 

@@ -49,7 +49,6 @@ final class BandArrays {
     }
 
     Banded banded(TimeGrid grid) {
-        return new Banded(
-                RegularSeries.of(grid, middle), RegularSeries.of(grid, low), RegularSeries.of(grid, high));
+        return new Banded(RegularSeries.of(grid, middle), RegularSeries.of(grid, low), RegularSeries.of(grid, high));
     }
 }

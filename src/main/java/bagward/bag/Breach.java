@@ -12,8 +12,7 @@ import bagward.fault.Fault;
  * @param rule what is allowed
  * @param remedy what to do
  */
-record Breach(
-        RegisterChange change, RegisterChange against, String field, String found, String rule, String remedy) {
+record Breach(RegisterChange change, RegisterChange against, String field, String found, String rule, String remedy) {
 
     Fault fault(String place) {
         return new Fault(place, found, rule, remedy);

@@ -1,5 +1,6 @@
 package bagward.bag;
 
+import bagward.document.Nearest;
 import bagward.fault.Fault;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +21,7 @@ record CsvHeader(List<String> required, List<String> optional) {
         List<Fault> faults = new ArrayList<>();
         for (String name : header) {
             if (!known.contains(name)) {
-                faults.add(new Fault(PLACE, name, "is no column of this file", Nearest.remedy(name, known)));
+                faults.add(new Fault(PLACE, name, "is no column of this file", remedy(name, known)));
             }
         }
         for (String name : CsvTable.doubled(header)) {
@@ -33,5 +34,11 @@ record CsvHeader(List<String> required, List<String> optional) {
             }
         }
         return faults;
+    }
+
+    private static String remedy(String name, List<String> known) {
+        return Nearest.of(name, known)
+                .map(near -> "Did you mean '" + near + "'?")
+                .orElseGet(() -> "Known are: " + String.join(", ", known) + ".");
     }
 }

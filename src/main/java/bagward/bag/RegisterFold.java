@@ -82,7 +82,13 @@ final class RegisterFold {
         int before = breaches.size();
         HeadLog sameTag = heads.get(change.tag());
         if (sameTag != null) {
-            breach(change, sameTag.start(), "tag", change.tag(), "a tag code is used once", "Take a tag with a new code");
+            breach(
+                    change,
+                    sameTag.start(),
+                    "tag",
+                    change.tag(),
+                    "a tag code is used once",
+                    "Take a tag with a new code");
             return;
         }
         checkPlace(change);
