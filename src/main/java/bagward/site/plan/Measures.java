@@ -15,7 +15,7 @@ import java.util.List;
  */
 record Measures(Sheet sheet, double spot, int baysAbreast, int housesAbreast) {
     /** Height of a spot for each unit of its width. */
-    static final double TALL = 1.16;
+    static final double TALL = 1.26;
 
     /** Room for the numbers at the left of a bench, for each unit of a spot. */
     private static final double RULER = 0.42;
@@ -65,16 +65,15 @@ record Measures(Sheet sheet, double spot, int baysAbreast, int housesAbreast) {
 
     double width(List<House> houses) {
         return rowsOf(houses, housesAbreast).stream()
-                .mapToDouble(row ->
-                        row.stream().mapToDouble(this::houseWidth).sum() + aisle() * (row.size() - 1))
+                .mapToDouble(row -> row.stream().mapToDouble(this::houseWidth).sum() + aisle() * (row.size() - 1))
                 .max()
                 .orElse(0);
     }
 
     double height(List<House> houses) {
         return rowsOf(houses, housesAbreast).stream()
-                .mapToDouble(row ->
-                        row.stream().mapToDouble(this::houseHeight).max().orElse(0) + aisle())
+                .mapToDouble(
+                        row -> row.stream().mapToDouble(this::houseHeight).max().orElse(0) + aisle())
                 .sum();
     }
 
