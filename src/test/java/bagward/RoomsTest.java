@@ -19,6 +19,7 @@ class RoomsTest {
     private static final List<String> ROOMS = List.of(
             "fault",
             "units",
+            "document",
             "climate",
             "station",
             "bag",
@@ -37,6 +38,7 @@ class RoomsTest {
     private static final String[] PURE = {
         "bagward.fault..",
         "bagward.units..",
+        "bagward.document..",
         "bagward.climate..",
         "bagward.station..",
         "bagward.bag..",

@@ -12,10 +12,6 @@ public final class AlarmBook {
     /** Nothing pending, nothing raised. */
     public static final AlarmBook EMPTY = new AlarmBook(Map.of());
 
-    private static final Comparator<Alarm> ORDER = Comparator.comparing(
-                    (Alarm a) -> a.key().rule())
-            .thenComparing(a -> a.key().subject().key());
-
     private final Map<AlarmKey, Alarm> alarms;
 
     private AlarmBook(Map<AlarmKey, Alarm> alarms) {
@@ -38,8 +34,30 @@ public final class AlarmBook {
         return Optional.ofNullable(alarms.get(key));
     }
 
+    /** The same book with one alarm changed; a normal one is taken out. */
+    AlarmBook with(Alarm alarm) {
+        Map<AlarmKey, Alarm> changed = new HashMap<>(alarms);
+        changed.put(alarm.key(), alarm);
+        return of(changed.values());
+    }
+
     /** All of them, by rule and subject. */
     public List<Alarm> alarms() {
-        return alarms.values().stream().sorted(ORDER).toList();
+        return alarms.values().stream().sorted(Comparator.comparing(Alarm::key)).toList();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof AlarmBook book && alarms.equals(book.alarms);
+    }
+
+    @Override
+    public int hashCode() {
+        return alarms.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return alarms().toString();
     }
 }

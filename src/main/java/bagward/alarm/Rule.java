@@ -1,6 +1,7 @@
 package bagward.alarm;
 
 import java.time.Duration;
+import java.util.Optional;
 
 /**
  * One condition that needs a person.
@@ -12,6 +13,7 @@ import java.time.Duration;
  * @param deadband how far back past the limit the value must fall before the condition ends, unit of the kind
  * @param onDelay how long the condition must hold before the alarm is raised
  * @param offDelay how long it must be gone before the alarm returns
+ * @param reAlarm how long after it was confirmed an alarm that still holds asks again; empty for never
  * @param priority how much it matters
  * @param card what to do
  */
@@ -23,5 +25,21 @@ public record Rule(
         double deadband,
         Duration onDelay,
         Duration offDelay,
+        Optional<Duration> reAlarm,
         Priority priority,
-        ActionCard card) {}
+        ActionCard card) {
+
+    /** A rule that asks once. */
+    public Rule(
+            RuleId id,
+            String name,
+            RuleKind kind,
+            double limit,
+            double deadband,
+            Duration onDelay,
+            Duration offDelay,
+            Priority priority,
+            ActionCard card) {
+        this(id, name, kind, limit, deadband, onDelay, offDelay, Optional.empty(), priority, card);
+    }
+}

@@ -3,20 +3,24 @@ package bagward.alarm;
 /** What a rule looks at; the unit of its limit and deadband. */
 public enum RuleKind {
     /** In-bag humidity at or above the limit, %RH. */
-    BAG_DAMP("bag-damp", "%RH"),
+    BAG_DAMP("bag-damp", "%RH", 50, 100),
     /** In-bag temperature at or above the limit, °C. */
-    BAG_HOT("bag-hot", "°C"),
+    BAG_HOT("bag-hot", "°C", 0, 60),
     /** Days the bag is on reached its due day plus the limit, days; 0 is the due day. */
-    BAG_DUE("bag-due", "d"),
+    BAG_DUE("bag-due", "d", -30, 60),
     /** A sensor was not heard for the limit times its expected interval. */
-    SENSOR_SILENT("sensor-silent", "intervals");
+    SENSOR_SILENT("sensor-silent", "intervals", 2, 1000);
 
     private final String word;
     private final String unit;
+    private final double lowestLimit;
+    private final double highestLimit;
 
-    RuleKind(String word, String unit) {
+    RuleKind(String word, String unit, double lowestLimit, double highestLimit) {
         this.word = word;
         this.unit = unit;
+        this.lowestLimit = lowestLimit;
+        this.highestLimit = highestLimit;
     }
 
     /** The word in configuration files. */
@@ -27,5 +31,15 @@ public enum RuleKind {
     /** Unit of limit and deadband. */
     public String unit() {
         return unit;
+    }
+
+    /** Lowest limit that makes sense. */
+    public double lowestLimit() {
+        return lowestLimit;
+    }
+
+    /** Highest limit that makes sense. */
+    public double highestLimit() {
+        return highestLimit;
     }
 }

@@ -19,6 +19,13 @@ public record Verdict(AlarmKey key, Outcome outcome, Instant since, double value
         /** It holds. */
         HOLDS,
         /** There is no data to say. */
-        UNKNOWN
+        UNKNOWN,
+        /** There is no data to say, because something failed that has an alarm of its own; the message names it. */
+        SUPPRESSED
+    }
+
+    /** The same verdict, suppressed by something that has an alarm of its own. */
+    public Verdict suppressedBy(String what) {
+        return new Verdict(key, Outcome.SUPPRESSED, since, value, what);
     }
 }

@@ -8,17 +8,22 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** All heads and sensor loans, immutable; the fold of all register changes. */
+/**
+ * All heads and sensor loans, immutable; the fold of all register changes in the order in which they were done, so that
+ * two registers that were given the same changes in any order are equal.
+ */
 public final class Register {
     /** No head yet. */
-    public static final Register EMPTY = new Register(new TreeMap<>(), List.of());
+    public static final Register EMPTY = new Register(new TreeMap<>(), List.of(), List.of());
 
     private final SortedMap<TagCode, Head> heads;
     private final List<SensorLoan> loans;
+    private final List<RegisterChange> changes;
 
-    Register(SortedMap<TagCode, Head> heads, List<SensorLoan> loans) {
+    Register(SortedMap<TagCode, Head> heads, List<SensorLoan> loans, List<RegisterChange> changes) {
         this.heads = Collections.unmodifiableSortedMap(new TreeMap<>(heads));
         this.loans = List.copyOf(loans);
+        this.changes = List.copyOf(changes);
     }
 
     /** All heads in the order of their tags. */
@@ -41,5 +46,20 @@ public final class Register {
     /** All sensor loans, oldest first. */
     public List<SensorLoan> loans() {
         return loans;
+    }
+
+    /** All changes that made it, in the order in which they were done. */
+    public List<RegisterChange> changes() {
+        return changes;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Register that && heads.equals(that.heads) && loans.equals(that.loans);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * heads.hashCode() + loans.hashCode();
     }
 }

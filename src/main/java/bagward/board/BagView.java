@@ -35,4 +35,20 @@ public record BagView(
         boolean filmWet,
         RiskAssessment risk,
         Duration dampFor,
-        Optional<Priority> worst) {}
+        Optional<Priority> worst) {
+    /** The same with the highest priority of its alarms. */
+    BagView withWorst(Priority priority) {
+        return new BagView(
+                head,
+                material,
+                putOn,
+                due,
+                lentSensor,
+                temperature,
+                humidity,
+                filmWet,
+                risk,
+                dampFor,
+                Optional.of(priority));
+    }
+}

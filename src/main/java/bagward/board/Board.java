@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param bags bags that are on, in walking order (house, bay and spot as configured)
  * @param sensors in the order of the configuration
  * @param alarms listed alarms: highest priority first, then in walking order
+ * @param setAside alarms that are shelved, suppressed or out of service, in the same order
  * @param newestReading when the newest reading of all was measured
  */
 public record Board(
@@ -26,6 +27,7 @@ public record Board(
         List<BagView> bags,
         List<SensorView> sensors,
         List<AlarmView> alarms,
+        List<AlarmView> setAside,
         Optional<Instant> newestReading) {
     /** Copies the lists. */
     public Board {
@@ -33,6 +35,20 @@ public record Board(
         bags = List.copyOf(bags);
         sensors = List.copyOf(sensors);
         alarms = List.copyOf(alarms);
+        setAside = List.copyOf(setAside);
+    }
+
+    /** A board on which no alarm is set aside. */
+    public Board(
+            Instant at,
+            String station,
+            ZoneId zone,
+            List<HouseView> houses,
+            List<BagView> bags,
+            List<SensorView> sensors,
+            List<AlarmView> alarms,
+            Optional<Instant> newestReading) {
+        this(at, station, zone, houses, bags, sensors, alarms, List.of(), newestReading);
     }
 
     /** The bag on a head. */

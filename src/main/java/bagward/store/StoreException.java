@@ -13,4 +13,9 @@ public final class StoreException extends BagwardException {
     public StoreException(String message, Throwable cause) {
         super(message, cause);
     }
+
+    /** @param message what was asked, why it was refused, and what helps */
+    public StoreException(String message) {
+        super(message, null);
+    }
 }

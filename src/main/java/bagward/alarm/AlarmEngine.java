@@ -1,0 +1,117 @@
+package bagward.alarm;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * Moves all alarms one step: state, time and verdicts in, state and events out. Nothing is kept between calls, so a
+ * book that was saved and loaded goes on as if nothing had happened, and asking twice changes nothing.
+ *
+ * <p>A running on-delay leaves no event. A rule whose on-delay was lengthened does not take back what it has raised.
+ */
+public final class AlarmEngine {
+    /** Who did it, when no person did. */
+    public static final String RULE = "rule";
+
+    private AlarmEngine() {}
+
+    /**
+     * The next state of all alarms.
+     *
+     * @param book the state so far
+     * @param now the time to judge at
+     * @param verdicts one for each rule and each subject that is there; an alarm without one (bag taken off, sensor or
+     *     rule removed) returns to normal
+     * @param rules all rules; verdicts of others are ignored
+     */
+    public static Step step(AlarmBook book, Instant now, List<Verdict> verdicts, Collection<Rule> rules) {
+        Map<RuleId, Rule> byId = new HashMap<>();
+        rules.forEach(rule -> byId.put(rule.id(), rule));
+        Map<AlarmKey, Verdict> judged = new TreeMap<>();
+        for (Verdict verdict : verdicts) {
+            if (byId.containsKey(verdict.key().rule())) {
+                judged.put(verdict.key(), verdict);
+            }
+        }
+        Changes changes = new Changes(now);
+        judged.forEach((key, verdict) -> changes.record(book.find(key), moved(book, byId, verdict, now), RULE));
+        for (Alarm alarm : book.alarms()) {
+            if (!judged.containsKey(alarm.key())) {
+                changes.over(alarm);
+            }
+        }
+        return changes.step();
+    }
+
+    private static Optional<Alarm> moved(AlarmBook book, Map<RuleId, Rule> rules, Verdict verdict, Instant now) {
+        Rule rule = rules.get(verdict.key().rule());
+        if (rule == null) {
+            return Optional.empty();
+        }
+        LifeCycle life = new LifeCycle(rule, now);
+        return book.find(verdict.key()).map(alarm -> life.next(alarm, verdict)).or(() -> life.begin(verdict));
+    }
+
+    /**
+     * A person confirms an alarm. One that has returned goes from the list; one that is confirmed already, or not listed,
+     * stays as it is.
+     */
+    public static Step acknowledge(AlarmBook book, AlarmKey key, String who, Instant now) {
+        return book.find(key)
+                .flatMap(alarm -> switch (alarm.phase()) {
+                    case UNACKNOWLEDGED -> Optional.of(change(book, alarm, alarm.acknowledged(who, now), who, now));
+                    case RETURNED_UNACKNOWLEDGED ->
+                        Optional.of(change(book, alarm, alarm.in(AlarmPhase.NORMAL), who, now));
+                    default -> Optional.<Step>empty();
+                })
+                .orElse(Step.unchanged(book));
+    }
+
+    static Step change(AlarmBook book, Alarm before, Alarm after, String who, Instant now) {
+        AlarmEvent event = new AlarmEvent(now, after.key(), before.phase(), after.phase(), who, after.message());
+        return new Step(book.with(after), List.of(event));
+    }
+
+    /** Collects the alarms and events of one step. */
+    private static final class Changes {
+        private final Instant now;
+        private final List<Alarm> alarms = new ArrayList<>();
+        private final List<AlarmEvent> events = new ArrayList<>();
+
+        Changes(Instant now) {
+            this.now = now;
+        }
+
+        void record(Optional<Alarm> before, Optional<Alarm> after, String by) {
+            after.ifPresent(alarm -> {
+                alarms.add(alarm);
+                AlarmPhase from = before.map(Alarm::phase).orElse(AlarmPhase.NORMAL);
+                note(alarm, from, alarm.phase(), by, alarm.message());
+            });
+        }
+
+        void over(Alarm alarm) {
+            note(alarm, alarm.phase(), AlarmPhase.NORMAL, RULE, "no longer watched: " + alarm.message());
+        }
+
+        private void note(Alarm alarm, AlarmPhase from, AlarmPhase to, String by, String message) {
+            if (from != to && (noticed(from) || noticed(to))) {
+                events.add(new AlarmEvent(now, alarm.key(), from, to, by, message));
+            }
+        }
+
+        private static boolean noticed(AlarmPhase phase) {
+            return phase.listed() || phase.setAside();
+        }
+
+        Step step() {
+            return new Step(AlarmBook.of(alarms), events);
+        }
+    }
+}

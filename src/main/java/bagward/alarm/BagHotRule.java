@@ -1,0 +1,24 @@
+package bagward.alarm;
+
+import bagward.bag.BagClimate;
+import bagward.bag.TagCode;
+import java.time.Instant;
+
+/** Judges whether a bag is hot: its best estimate (the middle of the interval) of temperature against the limit in °C. */
+public final class BagHotRule {
+    private static final BagClimateRule HOT = new BagClimateRule("hot", 1);
+
+    private BagHotRule() {}
+
+    /**
+     * Judges one bag.
+     *
+     * @param rule of kind {@link RuleKind#BAG_HOT}
+     * @param tag the head the bag is on
+     * @param climate inside the bag since it was put on
+     * @param now the time to judge at
+     */
+    public static Verdict judge(Rule rule, TagCode tag, BagClimate climate, Instant now) {
+        return HOT.judge(rule, tag, climate, climate.temperature().middle(), now);
+    }
+}

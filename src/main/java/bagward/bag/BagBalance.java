@@ -1,0 +1,145 @@
+package bagward.bag;
+
+import bagward.climate.MoistAir;
+
+/**
+ * The well-mixed balance of one bag, stepped exactly over cells of constant input.
+ *
+ * <pre>
+ * T* = T_house + k S − c (1 − day)         dT/dt = (T* − T)/tau
+ * e* = (1 − f) e_house + f es(T)           de/dt = (e* − e)/tau,   e ≤ es(T − film cooling)
+ * </pre>
+ *
+ * with f and the night terms going over from night to day as the light grows ({@link Daylight}). Beside the state it
+ * carries the sensitivities that the band needs. All results are means over the cell just stepped. Confined to one
+ * estimate.
+ */
+final class BagBalance {
+    private final double closureDay;
+    private final double closureNight;
+    private final double sunGain;
+    private final double tauMinutes;
+    private final double nightCooling;
+    private final double filmCooling;
+    /** Share of the way to the target within one cell, and the mean distance left over the cell. */
+    private final double covered;
+
+    private final double meanLeft;
+
+    private boolean started;
+    private boolean vapourStarted;
+    private double temperatureEnd;
+    private double laggedEnd;
+    private double lightEnd;
+    private double vapourEnd;
+    private double openEnd;
+
+    private double temperature;
+    private double lagged;
+    private double light;
+    private double vapour;
+    private double open;
+    private double saturation;
+    private boolean filmWet;
+
+    BagBalance(BagBelief belief, double stepMinutes) {
+        closureDay = belief.closureByDay().mean();
+        closureNight = belief.closureByNight().mean();
+        sunGain = belief.sunGain().mean();
+        tauMinutes = belief.responseMinutes().mean();
+        nightCooling = belief.nightCooling().mean();
+        filmCooling = belief.filmCooling().mean();
+        double ratio = stepMinutes / tauMinutes;
+        covered = -Math.expm1(-ratio);
+        meanLeft = covered / ratio;
+    }
+
+    /** Forgets the state: the next step starts at the steady state. */
+    void restart() {
+        started = false;
+        vapourStarted = false;
+    }
+
+    /** Forgets the vapour only. */
+    void restartVapour() {
+        vapourStarted = false;
+    }
+
+    /** Steps the heat: house temperature °C, global light W m⁻², share of day. */
+    void stepHeat(double house, double global, double day) {
+        double target = house + sunGain * global - nightCooling * (1 - day);
+        if (!started) {
+            temperatureEnd = target;
+            laggedEnd = target;
+            lightEnd = global;
+            started = true;
+        }
+        temperature = target + (temperatureEnd - target) * meanLeft;
+        lagged = temperature + (laggedEnd - temperature) * meanLeft;
+        light = global + (lightEnd - global) * meanLeft;
+        temperatureEnd += (target - temperatureEnd) * covered;
+        laggedEnd += (temperature - laggedEnd) * covered;
+        lightEnd += (global - lightEnd) * covered;
+        saturation = MoistAir.saturationKilopascals(temperature);
+    }
+
+    /** Steps the vapour after the heat: house vapour pressure kPa, share of day. */
+    void stepVapour(double house, double day) {
+        double closure = closureNight + (closureDay - closureNight) * day;
+        double target = (1 - closure) * house + closure * saturation;
+        if (!vapourStarted) {
+            vapourEnd = target;
+            openEnd = house;
+            vapourStarted = true;
+        }
+        vapour = target + (vapourEnd - target) * meanLeft;
+        open = house + (openEnd - house) * meanLeft;
+        vapourEnd += (target - vapourEnd) * covered;
+        openEnd += (house - openEnd) * covered;
+        condense(filmCooling * (1 - day));
+    }
+
+    private void condense(double cooling) {
+        double most = cooling > 0 ? MoistAir.saturationKilopascals(temperature - cooling) : saturation;
+        filmWet = vapour >= most;
+        if (filmWet) {
+            vapour = most;
+            vapourEnd = Math.min(vapourEnd, most);
+        }
+    }
+
+    /** Temperature, °C. */
+    double temperature() {
+        return temperature;
+    }
+
+    /** Global light as the bag feels it, W m⁻²: the sensitivity of the temperature to the sun gain. */
+    double feltLight() {
+        return light;
+    }
+
+    /** Sensitivity of the temperature to the response time, K per minute. */
+    double responseSensitivity() {
+        return (lagged - temperature) / tauMinutes;
+    }
+
+    /** Relative humidity, %RH. */
+    double humidity() {
+        return 100 * vapour / saturation;
+    }
+
+    /** Relative humidity if the bag were open (f = 0), %RH. */
+    double openHumidity() {
+        return 100 * open / saturation;
+    }
+
+    /** Saturation vapour pressure in the bag, kPa. */
+    double saturation() {
+        return saturation;
+    }
+
+    /** Whether the film is at or below the dew point. */
+    boolean filmWet() {
+        return filmWet;
+    }
+}

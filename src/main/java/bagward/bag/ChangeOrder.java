@@ -1,0 +1,37 @@
+package bagward.bag;
+
+import bagward.bag.RegisterChange.GiveBack;
+import bagward.bag.RegisterChange.Lend;
+import bagward.bag.RegisterChange.PutOn;
+import bagward.bag.RegisterChange.Swap;
+import bagward.bag.RegisterChange.TakeOff;
+import java.util.Comparator;
+
+/**
+ * The order in which changes take effect: by the time they were done. At one and the same time what ends comes before
+ * what begins (sensor given back, bag taken off, head harvested or lost; then swapped, put on, lent), so that a spot or
+ * a sensor that becomes free can be used at once; then by tag.
+ */
+final class ChangeOrder {
+    static final Comparator<RegisterChange> BY_EVENT = Comparator.comparing(RegisterChange::at)
+            .thenComparingInt(ChangeOrder::rank)
+            .thenComparing(RegisterChange::tag)
+            .thenComparing(RegisterChange::toString);
+
+    private ChangeOrder() {}
+
+    private static int rank(RegisterChange change) {
+        if (change instanceof GiveBack) {
+            return 0;
+        } else if (change instanceof TakeOff) {
+            return 1;
+        } else if (change instanceof Swap) {
+            return 3;
+        } else if (change instanceof PutOn) {
+            return 4;
+        } else if (change instanceof Lend) {
+            return 5;
+        }
+        return 2;
+    }
+}

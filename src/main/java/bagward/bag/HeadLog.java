@@ -1,0 +1,75 @@
+package bagward.bag;
+
+import bagward.bag.RegisterChange.PutOn;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** One head while the changes are folded, with the change that last altered its bag. Confined to one fold. */
+final class HeadLog {
+    private final PutOn start;
+    private final List<Bagging> baggings = new ArrayList<>();
+    private Optional<Ending> ending = Optional.empty();
+    private RegisterChange lastBagChange;
+
+    HeadLog(PutOn start) {
+        this.start = start;
+        this.lastBagChange = start;
+        baggings.add(new Bagging(start.material(), start.at(), Optional.empty()));
+    }
+
+    PutOn start() {
+        return start;
+    }
+
+    RegisterChange lastBagChange() {
+        return lastBagChange;
+    }
+
+    boolean bagged() {
+        return newest().takenOff().isEmpty();
+    }
+
+    boolean ended() {
+        return ending.isPresent();
+    }
+
+    Instant newestPutOn() {
+        return newest().putOn();
+    }
+
+    void takeOff(RegisterChange cause) {
+        Bagging on = newest();
+        baggings.set(baggings.size() - 1, new Bagging(on.material(), on.putOn(), Optional.of(cause.at())));
+        lastBagChange = cause;
+    }
+
+    void putOn(RegisterChange cause, MaterialId material) {
+        baggings.add(new Bagging(material, cause.at(), Optional.empty()));
+        lastBagChange = cause;
+    }
+
+    void end(RegisterChange cause, Ending how) {
+        if (bagged()) {
+            takeOff(cause);
+        }
+        ending = Optional.of(how);
+        lastBagChange = cause;
+    }
+
+    Head head() {
+        return new Head(
+                start.tag(),
+                start.spot(),
+                start.seedParent(),
+                start.pollenParent(),
+                start.pollination(),
+                baggings,
+                ending);
+    }
+
+    private Bagging newest() {
+        return baggings.get(baggings.size() - 1);
+    }
+}

@@ -1,0 +1,22 @@
+package bagward.board;
+
+import bagward.alarm.Verdict;
+import java.util.List;
+
+/**
+ * How everything is, before the alarms are moved: the costly part of a board, good for several boards of one time.
+ *
+ * @param houses in walking order
+ * @param bags in walking order, without the priority of their alarms
+ * @param sensors in the order of the configuration
+ * @param verdicts one for each rule and each subject that is there
+ */
+public record Assessment(List<HouseView> houses, List<BagView> bags, List<SensorView> sensors, List<Verdict> verdicts) {
+    /** Copies the lists. */
+    public Assessment {
+        houses = List.copyOf(houses);
+        bags = List.copyOf(bags);
+        sensors = List.copyOf(sensors);
+        verdicts = List.copyOf(verdicts);
+    }
+}

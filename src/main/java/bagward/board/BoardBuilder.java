@@ -1,0 +1,129 @@
+package bagward.board;
+
+import bagward.alarm.Alarm;
+import bagward.alarm.AlarmBook;
+import bagward.alarm.Rule;
+import bagward.alarm.RuleId;
+import bagward.alarm.Subject;
+import bagward.alarm.Verdict;
+import bagward.bag.Bagging;
+import bagward.bag.Head;
+import bagward.station.Spot;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/**
+ * Builds the board in two halves with the alarm engine between them: {@link #assess} computes the climate of every bag
+ * once and gives verdicts and views, {@link #board} puts the moved alarms on it. Both are functions of their arguments.
+ */
+public final class BoardBuilder {
+    /** Houses without bags are looked at this far back for their newest value. */
+    private static final Duration LOOK_BACK = Duration.ofHours(3);
+
+    private BoardBuilder() {}
+
+    /**
+     * Looks at everything.
+     *
+     * @param in what the board is a function of
+     * @param before the alarms so far, for when a sensor that was never heard was first missed
+     */
+    public static Assessment assess(BoardInputs in, AlarmBook before) {
+        List<Head> heads = in.register().baggedAt(in.now()).stream()
+                .sorted(new WalkingOrder(in.station()).heads())
+                .toList();
+        Instant from = heads.stream()
+                .flatMap(head -> head.baggingAt(in.now()).stream())
+                .map(Bagging::putOn)
+                .min(Comparator.naturalOrder())
+                .filter(oldest -> oldest.isBefore(in.now().minus(LOOK_BACK)))
+                .orElse(in.now().minus(LOOK_BACK));
+        BagClimateSource source = new BagClimateSource(in, from, in.now());
+        SensorAssessor sensors = new SensorAssessor(in, before);
+        BagAssessor bags = new BagAssessor(in, source, new Suppression(sensors.silent()));
+        List<BagView> views = new ArrayList<>();
+        List<Verdict> verdicts = new ArrayList<>(sensors.verdicts());
+        for (Head head : heads) {
+            head.baggingAt(in.now()).map(bagging -> bags.look(head, bagging)).ifPresent(finding -> {
+                views.add(finding.view());
+                verdicts.addAll(finding.verdicts());
+            });
+        }
+        HouseAssessor houses = new HouseAssessor(in, source.places());
+        return new Assessment(
+                in.station().houses().stream().map(houses::look).toList(), views, sensors.views(), verdicts);
+    }
+
+    /**
+     * The board of an assessment.
+     *
+     * @param in what the assessment was made of
+     * @param assessment all but the alarms
+     * @param after the alarms after the engine's step, or after a person's act
+     */
+    public static Board board(BoardInputs in, Assessment assessment, AlarmBook after) {
+        List<AlarmView> listed = alarms(in, after, alarm -> alarm.phase().listed());
+        List<AlarmView> aside = alarms(in, after, alarm -> alarm.phase().setAside());
+        return new Board(
+                in.now(),
+                in.station().name(),
+                in.station().zone(),
+                assessment.houses(),
+                assessment.bags().stream().map(bag -> marked(bag, listed)).toList(),
+                assessment.sensors(),
+                listed,
+                aside,
+                assessment.sensors().stream()
+                        .map(SensorView::heardAt)
+                        .flatMap(Optional::stream)
+                        .max(Comparator.naturalOrder()));
+    }
+
+    /**
+     * The climate around and inside one bag from when it was put on until it came off or until now; of a bag that was on
+     * for more than 21 days the last 21.
+     */
+    public static BaggedClimate climate(BoardInputs in, Head head, Bagging bagging) {
+        Instant until = bagging.takenOff().filter(off -> off.isBefore(in.now())).orElse(in.now());
+        return new BagClimateSource(in, bagging.putOn(), until).climate(head, bagging);
+    }
+
+    private static BagView marked(BagView bag, List<AlarmView> listed) {
+        Subject subject = new Subject.Bag(bag.head().tag());
+        return listed.stream()
+                .filter(view -> view.alarm().key().subject().equals(subject))
+                .map(view -> view.rule().priority())
+                .max(Comparator.naturalOrder())
+                .map(bag::withWorst)
+                .orElse(bag);
+    }
+
+    private static List<AlarmView> alarms(BoardInputs in, AlarmBook book, Predicate<Alarm> which) {
+        Map<RuleId, Rule> rules = new HashMap<>();
+        in.rules().forEach(rule -> rules.put(rule.id(), rule));
+        WalkingOrder order = new WalkingOrder(in.station());
+        return book.alarms().stream()
+                .filter(which)
+                .flatMap(alarm -> Optional.ofNullable(rules.get(alarm.key().rule()))
+                        .map(rule -> new AlarmView(alarm, rule, spot(in, alarm)))
+                        .stream())
+                .sorted(Comparator.comparing((AlarmView view) -> view.rule().priority())
+                        .reversed()
+                        .thenComparingLong(view -> order.rank(view.alarm().key().subject(), in.register()))
+                        .thenComparing(view -> view.alarm().key()))
+                .toList();
+    }
+
+    private static Optional<Spot> spot(BoardInputs in, Alarm alarm) {
+        return alarm.key().subject() instanceof Subject.Bag bag
+                ? in.register().find(bag.tag()).map(Head::spot)
+                : Optional.empty();
+    }
+}

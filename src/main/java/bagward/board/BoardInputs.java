@@ -1,0 +1,40 @@
+package bagward.board;
+
+import bagward.alarm.Rule;
+import bagward.bag.BagMaterial;
+import bagward.bag.MaterialId;
+import bagward.bag.Register;
+import bagward.climate.ReadingSource;
+import bagward.mould.Organism;
+import bagward.station.Station;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Everything that a board is a function of, but for the alarms.
+ *
+ * @param now the time the board is made for
+ * @param station houses and sensors
+ * @param register heads, bags and loans
+ * @param materials bag materials by name
+ * @param readings all readings; those after {@code now} are not looked at
+ * @param rules alarm rules
+ * @param organisms the mould table
+ */
+public record BoardInputs(
+        Instant now,
+        Station station,
+        Register register,
+        Map<MaterialId, BagMaterial> materials,
+        ReadingSource readings,
+        List<Rule> rules,
+        List<Organism> organisms) {
+    /** Copies the collections, and hides the readings after {@code now}. */
+    public BoardInputs {
+        readings = new UntilNow(readings, now);
+        materials = Map.copyOf(materials);
+        rules = List.copyOf(rules);
+        organisms = List.copyOf(organisms);
+    }
+}

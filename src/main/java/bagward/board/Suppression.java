@@ -1,0 +1,36 @@
+package bagward.board;
+
+import bagward.alarm.Verdict;
+import bagward.climate.SensorId;
+import bagward.station.Sensor;
+import bagward.units.Quantity;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Suppression by design: a bag of which nothing is known because the sensors of its place are silent has no climate
+ * alarms of its own; the silence has one.
+ */
+final class Suppression {
+    private final Map<SensorId, Verdict> silent;
+
+    /** @param silent verdicts of the sensors that are silent */
+    Suppression(Map<SensorId, Verdict> silent) {
+        this.silent = Map.copyOf(silent);
+    }
+
+    /** The verdict, or one that says by which silent sensor it is suppressed. */
+    Verdict of(Verdict verdict, Place place) {
+        if (verdict.outcome() != Verdict.Outcome.UNKNOWN) {
+            return verdict;
+        }
+        Optional<Sensor> cause = Stream.of(Quantity.TEMPERATURE, Quantity.HUMIDITY)
+                .flatMap(quantity -> place.sources().getOrDefault(quantity, List.of()).stream())
+                .filter(sensor -> silent.containsKey(sensor.id()))
+                .findFirst();
+        return cause.map(sensor -> verdict.suppressedBy("not known: sensor " + sensor.name() + " is silent"))
+                .orElse(verdict);
+    }
+}

@@ -1,0 +1,24 @@
+package bagward.collector;
+
+import java.time.Duration;
+
+/**
+ * How messages are collected.
+ *
+ * @param clientId name of the collector at the broker; fixed, since the broker keeps its session under it
+ * @param batchMost messages in one commit at most; never more than the broker's window are waited for
+ * @param batchLinger how long a commit waits for more messages
+ * @param futureTolerance how far ahead of the station's clock a sensor's clock may be
+ * @param hearAll whether topics that nobody configured are listed with a sample
+ */
+public record CollectorSettings(
+        String clientId, int batchMost, Duration batchLinger, Duration futureTolerance, boolean hearAll) {
+    /** What a station has that says nothing else. */
+    public static final CollectorSettings USUAL =
+            new CollectorSettings("bagward", 500, Duration.ofMillis(50), Duration.ofMinutes(5), true);
+
+    /** The same under another name at the broker. */
+    public CollectorSettings withClientId(String other) {
+        return new CollectorSettings(other, batchMost, batchLinger, futureTolerance, hearAll);
+    }
+}

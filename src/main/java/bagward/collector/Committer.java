@@ -1,0 +1,180 @@
+package bagward.collector;
+
+import bagward.climate.Reading;
+import bagward.collector.payload.Decoded;
+import bagward.collector.payload.MessageDecoder;
+import bagward.store.Payload;
+import bagward.store.QuarantineStore;
+import bagward.store.Quarantined;
+import bagward.store.ReadingStore;
+import bagward.store.ReadingStore.Receipt;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** Takes batches from the hand-off, stores them, and only then acknowledges them. One thread. */
+final class Committer {
+    private static final Logger LOG = LoggerFactory.getLogger(Committer.class);
+    private static final Duration IDLE = Duration.ofMillis(200);
+    private static final Backoff RETRY = new Backoff(Duration.ofMillis(100), Duration.ofSeconds(5));
+    private static final Duration CLOSING = Duration.ofSeconds(15);
+
+    private final Parts parts;
+    private final ArrivalTimes arrivalTimes = new ArrivalTimes();
+    private final CountDownLatch stop = new CountDownLatch(1);
+    private final Thread thread = new Thread(this::run, "commit readings");
+
+    /**
+     * What a committer works with.
+     *
+     * @param whenIdle called when nothing waits
+     */
+    record Parts(
+            Clock clock,
+            HandOff handOff,
+            MessageDecoder decoder,
+            ReadingStore readings,
+            QuarantineStore quarantine,
+            HeardTopics heard,
+            Tally tally,
+            int batchMost,
+            Duration linger,
+            Consumer<List<Reading>> afterCommit,
+            Runnable whenIdle) {}
+
+    /** A batch with what its messages hold. */
+    private record Batch(List<Arrival> arrivals, List<Reading> readings, List<Quarantined> refused) {}
+
+    Committer(Parts parts) {
+        this.parts = parts;
+        thread.setDaemon(true);
+    }
+
+    void start() {
+        thread.start();
+    }
+
+    /** Ends after the batch at hand; what was not committed stays unacknowledged. */
+    void stop() {
+        stop.countDown();
+        try {
+            thread.join(CLOSING.toMillis());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void run() {
+        try {
+            while (stop.getCount() > 0) {
+                List<Arrival> arrivals = parts.handOff().take(parts.batchMost(), parts.linger(), IDLE);
+                if (!arrivals.isEmpty()) {
+                    commit(arrivals);
+                }
+                if (parts.handOff().waiting() == 0) {
+                    parts.whenIdle().run();
+                }
+                parts.heard().flushIfDue();
+            }
+        } catch (InterruptedException e) {
+            LOG.debug("Asked to stop");
+        }
+    }
+
+    private void commit(List<Arrival> arrivals) throws InterruptedException {
+        Optional<Batch> decoded = untilDone(() -> decode(arrivals));
+        if (decoded.isEmpty()) {
+            return;
+        }
+        Batch batch = decoded.get();
+        Optional<Receipt> receipt = untilDone(() -> store(batch.readings()));
+        if (receipt.isEmpty() || untilDone(() -> keep(batch.refused())).isEmpty()) {
+            return;
+        }
+        parts.tally()
+                .committed(
+                        arrivals.size(),
+                        receipt.get(),
+                        batch.refused().size(),
+                        parts.clock().instant());
+        arrivals.forEach(Arrival::acknowledge);
+        tell(batch.readings());
+    }
+
+    private Batch decode(List<Arrival> arrivals) {
+        Batch batch = new Batch(arrivals, new ArrayList<>(), new ArrayList<>());
+        arrivals.forEach(arrival -> decode(arrival, batch));
+        return batch;
+    }
+
+    private void decode(Arrival arrival, Batch batch) {
+        Decoded decoded = parts.decoder().decode(arrival.message());
+        if (!decoded.known()) {
+            // a subscription of an earlier configuration that the broker still keeps
+            parts.heard().add(arrival.message());
+        }
+        for (Reading reading : decoded.readings()) {
+            if (!arrival.repeated() || !ArrivalTimes.isStored(reading, parts.readings())) {
+                batch.readings().add(arrivalTimes.parted(reading));
+            }
+        }
+        if (!decoded.refusals().isEmpty()) {
+            batch.refused()
+                    .add(new Quarantined(
+                            arrival.message().arrivedAt(),
+                            arrival.message().topic(),
+                            Payload.of(arrival.message().bytes()),
+                            String.join("; ", decoded.refusals())));
+        }
+    }
+
+    private Receipt store(List<Reading> readings) {
+        return readings.isEmpty() ? new Receipt(0, 0, 0) : parts.readings().append(readings);
+    }
+
+    private boolean keep(List<Quarantined> refused) {
+        if (!refused.isEmpty()) {
+            parts.quarantine().quarantine(refused);
+        }
+        return true;
+    }
+
+    /** Tries until it works; empty if the committer is stopped before. */
+    @SuppressWarnings("IllegalCatch") // whatever the store throws, the messages must stay unacknowledged and be tried again
+    private <T> Optional<T> untilDone(Supplier<T> work) throws InterruptedException {
+        int failures = 0;
+        while (true) {
+            try {
+                return Optional.of(work.get());
+            } catch (RuntimeException e) {
+                failures++;
+                parts.tally().storeFailed(String.valueOf(e.getMessage()));
+                if (failures == 1) {
+                    LOG.error("Readings could not be stored; they stay with the broker, and it is tried again", e);
+                }
+            }
+            if (stop.await(RETRY.after(failures).toMillis(), TimeUnit.MILLISECONDS)) {
+                return Optional.empty();
+            }
+        }
+    }
+
+    private void tell(List<Reading> readings) {
+        if (readings.isEmpty()) {
+            return;
+        }
+        try {
+            parts.afterCommit().accept(List.copyOf(readings));
+        } catch (RuntimeException e) {
+            LOG.error("The readings are stored, but whoever waits for them failed", e);
+        }
+    }
+}

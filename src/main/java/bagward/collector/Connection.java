@@ -1,0 +1,182 @@
+package bagward.collector;
+
+import bagward.collector.payload.Message;
+import bagward.collector.payload.TopicFilter;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import org.eclipse.paho.client.mqttv3.IMqttDeliveryToken;
+import org.eclipse.paho.client.mqttv3.IMqttToken;
+import org.eclipse.paho.client.mqttv3.MqttAsyncClient;
+import org.eclipse.paho.client.mqttv3.MqttCallback;
+import org.eclipse.paho.client.mqttv3.MqttException;
+import org.eclipse.paho.client.mqttv3.MqttMessage;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * One connection to a broker, with a client of its own, never reused. A packet identifier means something on its own
+ * connection only; with one client for each, an acknowledgement that comes late cannot hit a message of the next one.
+ */
+final class Connection implements MqttCallback {
+    private static final Logger LOG = LoggerFactory.getLogger(Connection.class);
+    private static final Duration ANSWER = Duration.ofSeconds(20);
+    private static final Duration FAREWELL = Duration.ofSeconds(1);
+    private static final int REFUSED = 0x80;
+
+    private final MqttAsyncClient client;
+    private final Plan plan;
+    private final Clock clock;
+    private final CountDownLatch lost = new CountDownLatch(1);
+
+    /**
+     * What a connection is for.
+     *
+     * @param clientId name at the broker
+     * @param filters what it listens to
+     * @param quality quality of service that is asked for
+     * @param durable whether the broker keeps its session
+     * @param receiver takes the messages, on the client's thread
+     */
+    record Plan(
+            String clientId, List<TopicFilter> filters, int quality, boolean durable, Consumer<Arrival> receiver) {}
+
+    private Connection(MqttAsyncClient client, Plan plan, Clock clock) {
+        this.client = client;
+        this.plan = plan;
+        this.clock = clock;
+    }
+
+    /**
+     * Connects.
+     *
+     * @param subscribeAnew whether to subscribe even where the broker kept the session; it sends retained messages again
+     * @throws BrokerException if the broker cannot be reached or refuses; nothing stays open
+     */
+    static Connection open(BrokerLink link, Plan plan, Clock clock, boolean subscribeAnew) {
+        Connection connection = create(link, plan, clock);
+        try {
+            connection.connect(link, subscribeAnew);
+            return connection;
+        } catch (MqttException e) {
+            connection.close();
+            throw new BrokerException("no connection to the broker at " + link.url() + ": " + reason(e), e);
+        } catch (RuntimeException e) {
+            connection.close();
+            throw e;
+        }
+    }
+
+    private static Connection create(BrokerLink link, Plan plan, Clock clock) {
+        try {
+            return new Connection(link.client(plan.clientId()), plan, clock);
+        } catch (MqttException | IllegalArgumentException e) {
+            throw new BrokerException("the broker address " + link.url() + " cannot be used", e);
+        }
+    }
+
+    private void connect(BrokerLink link, boolean subscribeAnew) throws MqttException {
+        // before connecting: messages of a kept session come before any subscribe
+        client.setCallback(this);
+        client.setManualAcks(true);
+        IMqttToken connected = client.connect(link.connectOptions(plan.durable()));
+        connected.waitForCompletion(ANSWER.toMillis());
+        if (subscribeAnew || !connected.getSessionPresent()) {
+            subscribe(link);
+        }
+    }
+
+    private void subscribe(BrokerLink link) throws MqttException {
+        String[] topics = plan.filters().stream().map(TopicFilter::text).toArray(String[]::new);
+        if (topics.length == 0) {
+            return;
+        }
+        int[] qualities = new int[topics.length];
+        Arrays.fill(qualities, plan.quality());
+        IMqttToken subscribed = client.subscribe(topics, qualities);
+        subscribed.waitForCompletion(ANSWER.toMillis());
+        int[] granted = subscribed.getGrantedQos();
+        for (int i = 0; i < topics.length; i++) {
+            if (granted[i] >= REFUSED) {
+                throw new BrokerException(
+                        "the broker at " + link.url() + " refuses a subscription to '" + topics[i]
+                                + "': give its user the right to read it",
+                        null);
+            }
+            if (granted[i] < plan.quality()) {
+                LOG.warn("The broker grants quality {} for '{}': messages can be lost on the way", granted[i], topics[i]);
+            }
+        }
+    }
+
+    private static String reason(MqttException e) {
+        Throwable beneath = e.getCause();
+        return beneath == null ? String.valueOf(e.getMessage()) : beneath.toString();
+    }
+
+    /** Whether the network connection stands. */
+    boolean alive() {
+        return lost.getCount() > 0 && client.isConnected();
+    }
+
+    /** Waits until the connection is lost, or the time is over. */
+    void awaitLoss(Duration most) throws InterruptedException {
+        lost.await(most.toNanos(), TimeUnit.NANOSECONDS);
+    }
+
+    /** Acknowledges a message of this connection; without effect once it is lost, for the broker sends it again then. */
+    void acknowledge(Arrival arrival) {
+        if (arrival.quality() == 0 || !alive()) {
+            return;
+        }
+        try {
+            client.messageArrivedComplete(arrival.id(), arrival.quality());
+        } catch (MqttException e) {
+            LOG.debug("Not acknowledged, the broker will repeat it: {}", reason(e));
+        }
+    }
+
+    /** Says that the connection is not wanted any more; whoever holds it closes it. */
+    void abandon() {
+        lost.countDown();
+    }
+
+    /** Ends the connection; a kept session stays with the broker. */
+    void close() {
+        lost.countDown();
+        try {
+            if (client.isConnected()) {
+                client.disconnect(0).waitForCompletion(FAREWELL.toMillis());
+            }
+        } catch (MqttException e) {
+            LOG.debug("Closing: {}", reason(e));
+        }
+        try {
+            client.close(true);
+        } catch (MqttException e) {
+            LOG.debug("Closing: {}", reason(e));
+        }
+    }
+
+    @Override
+    public void messageArrived(String topic, MqttMessage message) {
+        Message arrived = new Message(topic, message.getPayload(), clock.instant(), message.isRetained());
+        plan.receiver()
+                .accept(new Arrival(arrived, message.getId(), message.getQos(), message.isDuplicate(), this));
+    }
+
+    @Override
+    public void connectionLost(Throwable cause) {
+        LOG.info("Connection to the broker lost: {}", String.valueOf(cause));
+        lost.countDown();
+    }
+
+    @Override
+    public void deliveryComplete(IMqttDeliveryToken token) {
+        // nothing is sent on this connection
+    }
+}

@@ -1,0 +1,153 @@
+package bagward.collector;
+
+import bagward.climate.Reading;
+import bagward.collector.payload.MessageDecoder;
+import bagward.collector.payload.SensorSource;
+import bagward.collector.payload.TopicFilter;
+import bagward.store.QuarantineStore;
+import bagward.store.ReadingStore;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
+
+/**
+ * Collects the messages of sensors from a broker: a message is acknowledged after its readings, or its line in the
+ * quarantine, are on disk. What was not acknowledged the broker sends again; the store takes a reading twice as one.
+ *
+ * <p>Readings without a time of their own get the time of arrival; when the process dies between commit and
+ * acknowledgement, a repeated one is known by its value among the newest of its series. Send times with the readings
+ * where the sensor can.
+ *
+ * <p>Topics that nobody configured are heard over a second connection without a session, at quality 0, so that what they
+ * say can neither hold up nor repeat what is collected.
+ */
+public final class MqttCollector implements AutoCloseable {
+    private static final Backoff RECONNECT = new Backoff(Duration.ofMillis(250), Duration.ofSeconds(30));
+    private static final Duration PATIENCE = Duration.ofSeconds(1);
+
+    private final CollectorSettings settings;
+    private final MessageDecoder decoder;
+    private final HandOff handOff = new HandOff();
+    private final Tally tally = new Tally();
+    private final AtomicBoolean leftWithBroker = new AtomicBoolean();
+    private final HeardTopics heard;
+    private final Connector collecting;
+    private final Connector hearing;
+    private final Committer committer;
+
+    /**
+     * Prepares a collector; nothing happens before {@link #start}.
+     *
+     * @param clock the station's clock
+     * @param broker where messages come from
+     * @param settings how they are collected
+     * @param sources the sensors
+     * @param readings takes the readings
+     * @param quarantine takes what cannot be used
+     * @param afterCommit told the readings of each batch once they are on disk; must not block for long
+     */
+    public MqttCollector(
+            Clock clock,
+            BrokerSettings broker,
+            CollectorSettings settings,
+            List<SensorSource> sources,
+            ReadingStore readings,
+            QuarantineStore quarantine,
+            Consumer<List<Reading>> afterCommit) {
+        this.settings = settings;
+        this.decoder = new MessageDecoder(sources, settings.futureTolerance());
+        this.heard = new HeardTopics(quarantine, clock);
+        this.collecting = new Connector(
+                broker.link(),
+                new Connection.Plan(settings.clientId(), filters(sources), 1, true, this::receive),
+                clock,
+                RECONNECT);
+        this.hearing = new Connector(
+                broker.link(),
+                new Connection.Plan(
+                        settings.clientId() + "-hearing", List.of(new TopicFilter("#")), 0, false, this::hear),
+                clock,
+                RECONNECT);
+        this.committer = new Committer(new Committer.Parts(
+                clock,
+                handOff,
+                decoder,
+                readings,
+                quarantine,
+                heard,
+                tally,
+                Math.min(settings.batchMost(), broker.window()),
+                settings.batchLinger(),
+                afterCommit,
+                this::whenIdle));
+    }
+
+    /** The filters to subscribe to: none that another covers, for a broker would send such messages twice. */
+    private static List<TopicFilter> filters(List<SensorSource> sources) {
+        List<TopicFilter> all =
+                sources.stream().map(SensorSource::topic).distinct().toList();
+        return all.stream()
+                .filter(f -> all.stream().noneMatch(other -> !other.equals(f) && other.covers(f)))
+                .toList();
+    }
+
+    /** Starts; the first connection is tried again until it stands. */
+    public void start() {
+        committer.start();
+        collecting.start();
+        if (settings.hearAll()) {
+            hearing.start();
+        }
+    }
+
+    /** How it is. */
+    public CollectorState state() {
+        return tally.state(collecting, heard.total(), handOff.waiting());
+    }
+
+    /** Stops after the batch at hand. The broker keeps the session and what is not acknowledged. */
+    @Override
+    public void close() {
+        committer.stop();
+        collecting.stop();
+        if (settings.hearAll()) {
+            hearing.stop();
+        }
+    }
+
+    private void receive(Arrival arrival) {
+        tally.arrived(arrival.message().arrivedAt());
+        try {
+            boolean patient = arrival.quality() > 0 && tally.storing();
+            if (!handOff.offer(arrival, patient ? PATIENCE : Duration.ZERO)) {
+                refuse(arrival);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            refuse(arrival);
+        }
+    }
+
+    private void refuse(Arrival arrival) {
+        if (arrival.quality() == 0) {
+            tally.lost();
+        } else {
+            leftWithBroker.set(true);
+        }
+    }
+
+    /** Once there is room again, a new connection makes the broker send what found none. */
+    private void whenIdle() {
+        if (tally.storing() && leftWithBroker.getAndSet(false)) {
+            collecting.renew();
+        }
+    }
+
+    private void hear(Arrival arrival) {
+        if (!decoder.knows(arrival.message().topic())) {
+            heard.add(arrival.message());
+        }
+    }
+}

@@ -1,0 +1,19 @@
+package bagward.collector.payload;
+
+import java.util.OptionalDouble;
+
+/**
+ * Photon flux density from other measures of light.
+ *
+ * @param perLux µmol m⁻² s⁻¹ per lux; empty if not known
+ * @param perWatt µmol per joule of global radiation, that is µmol m⁻² s⁻¹ per W m⁻²; empty if not known
+ */
+public record LightConversion(OptionalDouble perLux, OptionalDouble perWatt) {
+    /** Nothing is known about the light: only photon flux density can be used. */
+    public static final LightConversion UNKNOWN = new LightConversion(OptionalDouble.empty(), OptionalDouble.empty());
+
+    /** A stated factor of µmol m⁻² s⁻¹ per unit of the payload, whichever it is. */
+    public static LightConversion ofFactor(double factor) {
+        return new LightConversion(OptionalDouble.of(factor), OptionalDouble.of(factor));
+    }
+}

@@ -1,0 +1,85 @@
+package bagward.demo;
+
+import bagward.bag.RegisterChange;
+import bagward.bag.TagCode;
+import bagward.climate.Site;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+
+/**
+ * The invented breeding station of the demo: its place, the times of its story, and the documents that a real station
+ * would have.
+ */
+public final class DemoStation {
+    /** The moment at which the demo begins: a spring morning before work. */
+    public static final Instant NOW = Instant.parse("2026-04-22T04:40:00Z");
+
+    /** From when on the sensors have been heard: nine days before. */
+    public static final Instant HISTORY_BEGINS = NOW.minus(Duration.ofDays(9));
+
+    /** Zone of the station. */
+    public static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
+
+    /** Seed of the demo unless another one is wanted. */
+    public static final long SEED = 1;
+
+    /** Where the station is. */
+    static final Site SITE = new Site(54.12, 10.35, 31);
+
+    /** When the first spare sensor was hung into a bag that stays well. */
+    static final Instant FIRST_LENT = Instant.parse("2026-04-16T08:10:00Z");
+
+    /** When the second spare sensor was hung into the bag that later falls shut. */
+    static final Instant SECOND_LENT = Instant.parse("2026-04-17T07:30:00Z");
+
+    /** When that bag slides down. */
+    static final Instant FALLS_SHUT = Instant.parse("2026-04-20T16:30:00Z");
+
+    /** When a sensor with an empty battery is heard for the last time. */
+    static final Instant FALLS_SILENT = Instant.parse("2026-04-22T01:52:00Z");
+
+    private static final String FOLDER = "/bagward/packaged/demo-data/";
+
+    private DemoStation() {}
+
+    /** The configuration, in the format of a real one. */
+    public static String configuration() {
+        return read("demo.yaml");
+    }
+
+    /** The bags, in the format of the CSV import. */
+    public static String bags() {
+        return read("bags.csv");
+    }
+
+    /** What was entered beside the import: heads that were harvested or lost. */
+    public static List<RegisterChange> furtherChanges() {
+        return List.of(
+                new RegisterChange.Harvest(
+                        new TagCode("MH-0301"), Instant.parse("2026-04-14T09:05:00Z"), "11 pods, dry"),
+                new RegisterChange.Harvest(
+                        new TagCode("MH-0302"), Instant.parse("2026-04-14T09:20:00Z"), "8 pods, two shattered"),
+                new RegisterChange.Harvest(
+                        new TagCode("MH-0304"), Instant.parse("2026-04-20T08:40:00Z"), "10 pods, dry"),
+                new RegisterChange.Lose(
+                        new TagCode("MH-0303"), Instant.parse("2026-03-19T10:15:00Z"), "stalk broken at the tie"));
+    }
+
+    private static String read(String name) {
+        try (InputStream in = DemoStation.class.getResourceAsStream(FOLDER + name)) {
+            if (in == null) {
+                throw new IllegalStateException("the program is incomplete: " + FOLDER + name
+                        + " is missing from it; build it again with 'mvn package'");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

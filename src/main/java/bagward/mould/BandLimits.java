@@ -1,0 +1,37 @@
+package bagward.mould;
+
+import bagward.fault.ImpossibleValueException;
+
+/**
+ * Where the bands of a score begin.
+ *
+ * @param low above this it is low, at or below it none
+ * @param moderate from this on
+ * @param high from this on
+ */
+public record BandLimits(double low, double moderate, double high) {
+    /**
+     * Bands of a score that is 1 when the spell is as long as the organism needs. Our choice: any wet time is low, half
+     * of the needed time moderate, all of it high.
+     */
+    public static final BandLimits OF_NEED = new BandLimits(0, 0.5, 1);
+
+    /** Refuses limits that are not in order. */
+    public BandLimits {
+        if (!(low <= moderate && moderate <= high && Double.isFinite(low) && Double.isFinite(high))) {
+            throw new ImpossibleValueException("band limits " + low + ", " + moderate + ", " + high
+                    + " are impossible: give finite numbers in rising order");
+        }
+    }
+
+    /** The band of a score. */
+    public RiskBand bandOf(double score) {
+        if (score >= high) {
+            return RiskBand.HIGH;
+        }
+        if (score >= moderate) {
+            return RiskBand.MODERATE;
+        }
+        return score > low ? RiskBand.LOW : RiskBand.NONE;
+    }
+}

@@ -1,0 +1,57 @@
+package bagward.mould;
+
+import bagward.bag.BagClimate;
+import bagward.climate.RegularSeries;
+
+/** Runs the mould index over a bag in steps of an hour (or of a cell, where cells are longer). */
+final class IndexPass {
+    private final GrowthIndex model;
+    private final BandClock clock;
+    private double index;
+    private double highest;
+    private double dryHours;
+
+    private IndexPass(GrowthIndex model, BandLimits limits) {
+        this.model = model;
+        this.clock = new BandClock(limits);
+    }
+
+    static Finding over(BagClimate climate, Organism organism, GrowthIndex model, Level level) {
+        IndexPass pass = new IndexPass(model, organism.bands());
+        pass.run(climate.temperature().middle(), level.humidityOf(climate));
+        return new Finding(pass.highest, pass.clock.times(climate.grid()), model.reason(organism.name(), pass.highest));
+    }
+
+    private void run(RegularSeries temperature, RegularSeries humidity) {
+        int size = temperature.grid().size();
+        double cellHours = temperature.grid().step().toSeconds() / 3600.0;
+        int width = Math.max(1, (int) Math.round(1 / cellHours));
+        for (int from = 0; from < size; from += width) {
+            int to = Math.min(size, from + width);
+            step(from, to, cellHours, temperature, humidity);
+        }
+    }
+
+    private void step(int from, int to, double cellHours, RegularSeries temperature, RegularSeries humidity) {
+        double degrees = 0;
+        double percents = 0;
+        int known = 0;
+        for (int i = from; i < to; i++) {
+            if (temperature.known(i) && humidity.known(i)) {
+                degrees += temperature.valueOrNaN(i);
+                percents += humidity.valueOrNaN(i);
+                known++;
+            }
+        }
+        if (known * 2 >= to - from && known > 0) {
+            grow(degrees / known, percents / known, (to - from) * cellHours);
+            clock.note(index, to);
+        }
+    }
+
+    private void grow(double celsius, double percent, double hours) {
+        dryHours = model.dry(celsius, percent) ? dryHours + hours : 0;
+        index = model.after(index, celsius, percent, dryHours, hours);
+        highest = Math.max(highest, index);
+    }
+}

@@ -1,0 +1,102 @@
+package bagward.store;
+
+import bagward.climate.Reading;
+import bagward.climate.ReadingFlag;
+import bagward.climate.SeriesId;
+import bagward.store.ReadingStore.Receipt;
+import java.nio.charset.StandardCharsets;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** One batch of readings on its way into the tables, inside a transaction. */
+final class Appending {
+    private static final String NAME =
+            "INSERT INTO series (sensor, quantity, unit) VALUES (?, ?, ?) ON CONFLICT DO NOTHING";
+
+    private static final String NUMBER = "SELECT id FROM series WHERE sensor = ? AND quantity = ?";
+
+    private static final String ADD =
+            "INSERT INTO reading (series, measured_at, value, flags) VALUES (?, ?, ?, ?) ON CONFLICT DO NOTHING";
+
+    private static final String THERE = "SELECT value, flags FROM reading WHERE series = ? AND measured_at = ?";
+
+    private static final String REPLACE =
+            "UPDATE reading SET value = ?, flags = ? WHERE series = ? AND measured_at = ?";
+
+    private final Session session;
+    private final Instant now;
+    private final Map<SeriesId, Long> numbers = new HashMap<>();
+    private final List<Quarantined> setAside = new ArrayList<>();
+    private int stored;
+    private int repeated;
+    private int contradicted;
+
+    Appending(Session session, Instant now) {
+        this.session = session;
+        this.now = now;
+    }
+
+    /** Adds all of them. */
+    Receipt append(List<Reading> batch) throws SQLException {
+        for (Reading reading : batch) {
+            add(reading);
+        }
+        SqliteQuarantine.add(session, setAside);
+        return new Receipt(stored, repeated, contradicted);
+    }
+
+    private void add(Reading reading) throws SQLException {
+        long series = number(reading.series());
+        long at = reading.measuredAt().toEpochMilli();
+        int flags = ReadingFlag.toBits(reading.flags());
+        if (session.update(ADD, series, at, reading.value(), flags) == 1) {
+            stored++;
+            return;
+        }
+        Held held = session.first(THERE, row -> new Held(row.getDouble(1), row.getInt(2)), series, at)
+                .orElseThrow(() -> new SQLException("a reading is neither new nor there"));
+        if (reading.value() == held.value) {
+            repeated++;
+            // The union, so that it does not matter which of the two came first.
+            if ((held.flags | flags) != held.flags) {
+                session.update(REPLACE, held.value, held.flags | flags, series, at);
+            }
+        } else if (reading.value() > held.value) {
+            contradict(reading, held.value);
+            session.update(REPLACE, reading.value(), flags, series, at);
+        } else {
+            contradict(reading, reading.value());
+        }
+    }
+
+    private void contradict(Reading reading, double lower) {
+        contradicted++;
+        String text = reading.measuredAt() + " " + lower + " "
+                + reading.series().quantity().unitCode();
+        setAside.add(new Quarantined(
+                now,
+                reading.series().toString(),
+                Payload.of(text.getBytes(StandardCharsets.UTF_8)),
+                "another value of this series for the same time is higher and was kept: one series has one value at a"
+                        + " time"));
+    }
+
+    private long number(SeriesId series) throws SQLException {
+        Long known = numbers.get(series);
+        if (known != null) {
+            return known;
+        }
+        String sensor = series.sensor().value();
+        String quantity = series.quantity().word();
+        session.update(NAME, sensor, quantity, series.quantity().unitCode());
+        long number = session.number(NUMBER, sensor, quantity);
+        numbers.put(series, number);
+        return number;
+    }
+
+    private record Held(double value, int flags) {}
+}

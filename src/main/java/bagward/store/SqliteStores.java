@@ -1,0 +1,77 @@
+package bagward.store;
+
+import java.nio.file.Path;
+import java.time.Clock;
+
+/**
+ * The store in one SQLite file: readings, quarantine, register changes and alarms. Safe for use by several threads;
+ * closing it waits for a write that is under way.
+ */
+public final class SqliteStores implements AutoCloseable {
+    private final StoreLock lock;
+    private final Database database;
+    private final Clock clock;
+
+    private SqliteStores(StoreLock lock, Database database, Clock clock) {
+        this.lock = lock;
+        this.database = database;
+        this.clock = clock;
+    }
+
+    /**
+     * Opens a store, and makes it (and its folder) if it is missing; an older one is brought up to date.
+     *
+     * @param file the database file; its write-ahead log and its lock lie beside it
+     * @param clock for the time at which a contradicted reading is set aside
+     * @throws StoreException if it is in use, damaged, foreign, newer than this program, or cannot be written
+     */
+    public static SqliteStores open(Path file, Clock clock) {
+        return open(Connector.to(file), clock);
+    }
+
+    static SqliteStores open(Connector connector, Clock clock) {
+        StoreLock lock = StoreLock.take(connector.file());
+        try {
+            Schema.bringUpToDate(connector);
+        } catch (RuntimeException | Error e) {
+            lock.close();
+            throw e;
+        }
+        return new SqliteStores(lock, new Database(connector.file(), connector), clock);
+    }
+
+    /** The readings. */
+    public ReadingStore readings() {
+        return new SqliteReadings(database, clock);
+    }
+
+    /** Unusable messages and unknown topics. */
+    public QuarantineStore quarantine() {
+        return new SqliteQuarantine(database);
+    }
+
+    /** The journal of register changes. */
+    public RegisterStore register() {
+        return new SqliteRegister(database);
+    }
+
+    /** State and journal of the alarms. */
+    public AlarmStore alarms() {
+        return new SqliteAlarms(database);
+    }
+
+    /**
+     * Looks through the whole file for damage; takes seconds for each GB.
+     *
+     * @return "ok", or what is wrong
+     */
+    public String checkIntegrity() {
+        return String.join("; ", database.list("checking it", "PRAGMA integrity_check", row -> row.getString(1)));
+    }
+
+    @Override
+    public void close() {
+        database.close();
+        lock.close();
+    }
+}

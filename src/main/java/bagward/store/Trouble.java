@@ -1,0 +1,40 @@
+package bagward.store;
+
+import java.nio.file.Path;
+import java.sql.SQLException;
+import org.sqlite.SQLiteErrorCode;
+
+/** Says in plain words what went wrong with the database and what helps. */
+final class Trouble {
+    private static final int PRIMARY_CODE = 0xff;
+
+    private Trouble() {}
+
+    /** The error of the database as ours. */
+    static StoreException explain(Path file, String what, SQLException e) {
+        return new StoreException(
+                "store " + file + ": " + what + " failed; " + remedy(e) + " (" + e.getMessage() + ")", e);
+    }
+
+    private static String remedy(SQLException e) {
+        // Extended codes carry the primary one in their low byte.
+        switch (SQLiteErrorCode.getErrorCode(e.getErrorCode() & PRIMARY_CODE)) {
+            case SQLITE_BUSY:
+            case SQLITE_LOCKED:
+                return "another program holds the file: close it";
+            case SQLITE_FULL:
+                return "the disk is full: free some space";
+            case SQLITE_READONLY:
+            case SQLITE_PERM:
+            case SQLITE_CANTOPEN:
+                return "the file cannot be opened for writing: give this user the right to write it and its folder";
+            case SQLITE_CORRUPT:
+            case SQLITE_NOTADB:
+                return "the file is damaged or is no store of Bagward: restore it from a backup or name another file";
+            case SQLITE_IOERR:
+                return "the disk reports an error: check the disk, then restore from a backup if the file is damaged";
+            default:
+                return "nothing was changed: try again, and report it if it stays";
+        }
+    }
+}

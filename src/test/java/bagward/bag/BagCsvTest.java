@@ -1,0 +1,133 @@
+package bagward.bag;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bagward.bag.RegisterChange.GiveBack;
+import bagward.bag.RegisterChange.Lend;
+import bagward.bag.RegisterChange.PutOn;
+import bagward.bag.RegisterChange.TakeOff;
+import bagward.fault.Fault;
+import bagward.fault.RefusedInputException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class BagCsvTest {
+    private static final String HEADER =
+            "tag,put_on,house,bay,spot,material,seed_parent,pollen_parent,kind,buds,score,by,taken_off\n";
+    private static final String GOOD = "H1,2026-05-01T07:30,north,a,3,paper,Tessel,Tessel,self,9,2,Ida,\n";
+
+    private final BagCsv csv = new BagCsv(Stations.ZONE);
+
+    @Test
+    void a_line_is_a_bag_put_on_in_local_time() {
+        Instant at = Instant.parse("2026-05-01T05:30:00Z");
+        PutOn expected = new PutOn(
+                new TagCode("H1"),
+                at,
+                Stations.spot(3),
+                Stations.PAPER,
+                new Line("Tessel"),
+                new Line("Tessel"),
+                new Pollination(at, "Ida", PollinationKind.SELF, 9, Optional.of(PollenScore.CLEAR)));
+
+        assertEquals(List.of(expected), csv.read(HEADER + GOOD));
+    }
+
+    @Test
+    void semicolons_quotes_a_byte_order_mark_and_blank_lines_are_read() {
+        String text = "\uFEFF" + (HEADER + "\n" + GOOD).replace(',', ';').replace("Ida", "\"Ida; and Bo\"");
+
+        PutOn putOn = (PutOn) csv.read(text).get(0);
+
+        assertEquals("Ida; and Bo", putOn.pollination().by());
+    }
+
+    @Test
+    void a_bag_that_is_off_and_a_lent_sensor_become_changes_of_their_own() {
+        String text = HEADER.strip() + ",sensor,given_back\n"
+                + "H1,2026-05-01 07:30,north,a,3,paper,Tessel,Tessel,self,9,,Ida,2026-05-08T07:30Z,spare-1,2026-05-04T07:00+02:00\n";
+        TagCode tag = new TagCode("H1");
+
+        List<RegisterChange> changes = csv.read(text);
+
+        assertEquals(
+                List.of(
+                        new Lend(tag, Instant.parse("2026-05-01T05:30:00Z"), Stations.SPARE),
+                        new GiveBack(tag, Instant.parse("2026-05-04T05:00:00Z"), Stations.SPARE),
+                        new TakeOff(tag, Instant.parse("2026-05-08T07:30:00Z"))),
+                changes.subList(1, 4));
+    }
+
+    @Test
+    void every_wrong_cell_is_named_by_line_and_column() {
+        String text = HEADER + GOOD + "h2,yesterday,North,a,0,paper,Tessel,,selv,900,7,Ida,\n";
+
+        assertEquals(
+                List.of(
+                        "line 3, column 'tag'",
+                        "line 3, column 'put_on'",
+                        "line 3, column 'house'",
+                        "line 3, column 'pollen_parent'",
+                        "line 3, column 'kind'",
+                        "line 3, column 'score'"),
+                places(text));
+    }
+
+    @Test
+    void lines_are_counted_as_an_editor_counts_them_even_after_a_cell_of_two_lines() {
+        String text = HEADER + GOOD.replace("Ida", "\"Ida\nand Bo\"") + "\n" + GOOD.replace("H1", "h1");
+
+        assertEquals(List.of("line 5, column 'tag'"), places(text));
+    }
+
+    @Test
+    void a_misspelt_column_is_answered_with_the_nearest_known_one() {
+        List<Fault> faults = refused(HEADER.replace("buds", "bud") + GOOD);
+
+        assertEquals("Did you mean 'buds'?", faults.get(0).remedy());
+        assertEquals("column 'buds' is missing", faults.get(1).rule());
+    }
+
+    @Test
+    void a_line_with_a_cell_too_many_is_refused() {
+        assertEquals(List.of("line 2"), places(HEADER + GOOD.replace("Ida", "Ida,Bo")));
+    }
+
+    @Test
+    void an_hour_that_the_clock_change_left_out_is_refused() {
+        List<Fault> faults = refused(HEADER + GOOD.replace("2026-05-01T07:30", "2026-03-29T02:30"));
+
+        assertTrue(faults.get(0).rule().contains("does not exist"), faults.toString());
+    }
+
+    @Test
+    void an_hour_that_occurs_twice_is_refused_and_both_readings_are_offered() {
+        List<Fault> faults = refused(HEADER + GOOD.replace("2026-05-01T07:30", "2026-10-25T02:30"));
+
+        assertEquals(
+                "Write 2026-10-25T02:30+02:00 or 2026-10-25T02:30+01:00.",
+                faults.get(0).remedy());
+    }
+
+    @Test
+    void an_unclosed_quote_is_one_clear_fault() {
+        assertEquals(List.of("file"), places(HEADER + GOOD.replace("Ida", "\"Ida")));
+    }
+
+    @Test
+    void an_empty_file_lacks_its_columns() {
+        assertEquals(11, refused("").size());
+    }
+
+    private List<String> places(String text) {
+        return refused(text).stream().map(Fault::place).toList();
+    }
+
+    private List<Fault> refused(String text) {
+        return assertThrows(RefusedInputException.class, () -> csv.read(text)).faults();
+    }
+}

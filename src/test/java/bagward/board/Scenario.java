@@ -1,0 +1,192 @@
+package bagward.board;
+
+import bagward.alarm.ActionCard;
+import bagward.alarm.AlarmBook;
+import bagward.alarm.AlarmEngine;
+import bagward.alarm.Priority;
+import bagward.alarm.Rule;
+import bagward.alarm.RuleId;
+import bagward.alarm.RuleKind;
+import bagward.bag.BagMaterial;
+import bagward.bag.Line;
+import bagward.bag.MaterialId;
+import bagward.bag.Pollination;
+import bagward.bag.PollinationKind;
+import bagward.bag.Register;
+import bagward.bag.RegisterChange;
+import bagward.bag.RegisterRules;
+import bagward.bag.Spread;
+import bagward.bag.TagCode;
+import bagward.climate.Reading;
+import bagward.climate.SensorId;
+import bagward.climate.SeriesId;
+import bagward.mould.BandLimits;
+import bagward.mould.DryBreak;
+import bagward.mould.Organism;
+import bagward.mould.WetnessInfection;
+import bagward.station.Bay;
+import bagward.station.BayId;
+import bagward.station.House;
+import bagward.station.HouseId;
+import bagward.station.Sensor;
+import bagward.station.Spot;
+import bagward.station.Station;
+import bagward.units.Quantity;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** A small invented station whose walking order is not that of its names, with bags and readings as a test asks. */
+public final class Scenario {
+    /** When the scenario's houses begin to be heard. */
+    public static final Instant START = Instant.parse("2026-02-01T00:00:00Z");
+
+    static final HouseId SOUTH = new HouseId("south");
+    static final HouseId NORTH = new HouseId("north");
+    static final BayId WINDOW = new BayId("window");
+    static final BayId AISLE = new BayId("aisle");
+    static final MaterialId FILM = new MaterialId("film");
+    static final Sensor SOUTH_POST = sensor("south-post", SOUTH, false);
+    static final Sensor NORTH_POST = sensor("north-post", NORTH, false);
+    static final Sensor SPARE = sensor("spare-1", SOUTH, true);
+
+    static final Rule DAMP =
+            rule("damp", RuleKind.BAG_DAMP, 90, 2, Duration.ofHours(6), Duration.ofHours(1), Priority.LOW);
+    static final Rule HOT =
+            rule("hot", RuleKind.BAG_HOT, 30, 1, Duration.ofHours(1), Duration.ofHours(1), Priority.MEDIUM);
+    static final Rule DUE = rule("due", RuleKind.BAG_DUE, 0, 0, Duration.ZERO, Duration.ZERO, Priority.LOW);
+    static final Rule SILENT =
+            rule("silent", RuleKind.SENSOR_SILENT, 3, 0, Duration.ZERO, Duration.ofMinutes(5), Priority.HIGH);
+
+    private static final BagMaterial MATERIAL = new BagMaterial(
+            FILM,
+            "Perforated film",
+            new Spread(0.5, 0.1),
+            new Spread(0.5, 0.1),
+            new Spread(0.015, 0.004),
+            new Spread(8, 3),
+            Duration.ofDays(7),
+            "test material");
+    private static final Organism BOTRYTIS = new Organism(
+            "botrytis",
+            "Botrytis",
+            new WetnessInfection(1, 25, 34, 1, 12, DryBreak.endingFrom(4)),
+            BandLimits.OF_NEED,
+            "test row");
+
+    private final List<Reading> readings = new ArrayList<>();
+    private final List<RegisterChange> changes = new ArrayList<>();
+    private final int spots;
+
+    /** With so many spots on each bay. */
+    public Scenario(int spots) {
+        this.spots = spots;
+    }
+
+    private static Sensor sensor(String id, HouseId house, boolean spare) {
+        return new Sensor(
+                new SensorId(id),
+                id,
+                house,
+                Optional.empty(),
+                spare,
+                EnumSet.allOf(Quantity.class),
+                Duration.ofMinutes(5));
+    }
+
+    private static Rule rule(
+            String id, RuleKind kind, double limit, double deadband, Duration on, Duration off, Priority priority) {
+        ActionCard card = new ActionCard("Look", "it may be wrong", "today", "it is right", "");
+        return new Rule(new RuleId(id), id, kind, limit, deadband, on, off, priority, card);
+    }
+
+    Station station() {
+        House south = new House(
+                SOUTH, "South", List.of(new Bay(WINDOW, "Window", spots, 2), new Bay(AISLE, "Aisle", spots, 2)));
+        House north = new House(NORTH, "North", List.of(new Bay(AISLE, "Aisle", spots, 2)));
+        return new Station(
+                "Vindhede",
+                55.6,
+                12.1,
+                20,
+                ZoneId.of("Europe/Copenhagen"),
+                List.of(south, north),
+                List.of(SOUTH_POST, NORTH_POST, SPARE));
+    }
+
+    static Instant hours(double hours) {
+        return START.plusSeconds(Math.round(hours * 3600));
+    }
+
+    /** A sensor is heard every five minutes in [from, to) hours, with one temperature and humidity and no light. */
+    public Scenario heard(Sensor sensor, double from, double to, double celsius, double percent) {
+        for (Instant at = hours(from); at.isBefore(hours(to)); at = at.plusSeconds(300)) {
+            readings.add(Reading.of(new SeriesId(sensor.id(), Quantity.TEMPERATURE), at, celsius));
+            readings.add(Reading.of(new SeriesId(sensor.id(), Quantity.HUMIDITY), at, percent));
+            readings.add(Reading.of(new SeriesId(sensor.id(), Quantity.LIGHT), at, 0));
+        }
+        return this;
+    }
+
+    /** A bag is put on. */
+    public Scenario bag(String tag, HouseId house, BayId bay, int spot, double hour) {
+        Pollination pollination = new Pollination(hours(hour), "Mirja", PollinationKind.CROSS, 8, Optional.empty());
+        changes.add(new RegisterChange.PutOn(
+                new TagCode(tag),
+                hours(hour),
+                new Spot(house, bay, spot),
+                FILM,
+                new Line("Hvidå 12"),
+                new Line("Sortmose 3"),
+                pollination));
+        return this;
+    }
+
+    Scenario change(RegisterChange change) {
+        changes.add(change);
+        return this;
+    }
+
+    List<Reading> readings() {
+        return readings;
+    }
+
+    /** The inputs with the readings as they stand. */
+    public BoardInputs at(double hour) {
+        return at(hour, readings, Map.of(FILM, MATERIAL));
+    }
+
+    BoardInputs at(double hour, List<Reading> inThisOrder, Map<MaterialId, BagMaterial> materials) {
+        Register register = new RegisterRules(station(), Set.of(FILM)).apply(Register.EMPTY, changes);
+        return new BoardInputs(
+                hours(hour),
+                station(),
+                register,
+                materials,
+                new HeldReadings().take(inThisOrder),
+                List.of(DAMP, HOT, DUE, SILENT),
+                List.of(BOTRYTIS));
+    }
+
+    static Map<MaterialId, BagMaterial> materials() {
+        return Map.of(FILM, MATERIAL);
+    }
+
+    /** One tick: assess, step, board. */
+    static Board tick(BoardInputs in, AlarmBook before) {
+        Assessment assessment = BoardBuilder.assess(in, before);
+        return BoardBuilder.board(in, assessment, step(in, before));
+    }
+
+    static AlarmBook step(BoardInputs in, AlarmBook before) {
+        return AlarmEngine.step(
+                        before, in.now(), BoardBuilder.assess(in, before).verdicts(), in.rules())
+                .book();
+    }
+}

@@ -1,0 +1,103 @@
+package bagward.collector;
+
+import java.io.IOException;
+import java.net.InetSocketAddress;
+import java.net.Socket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import org.awaitility.Awaitility;
+
+/** A real mosquitto with its own configuration on a free port of 127.0.0.1, stopped by handle. */
+public final class Mosquitto implements AutoCloseable {
+    private static final Path PROGRAM = Path.of("/usr/sbin/mosquitto");
+
+    private final Path folder;
+    private final int port;
+    private Process process;
+
+    private Mosquitto(Path folder, int port, Process process) {
+        this.folder = folder;
+        this.port = port;
+        this.process = process;
+    }
+
+    /** Starts one that keeps its messages in a folder. */
+    public static Mosquitto start(Path folder) throws IOException {
+        return start(folder, "");
+    }
+
+    /** The same with further lines of configuration. */
+    public static Mosquitto start(Path folder, String more) throws IOException {
+        if (!Files.isExecutable(PROGRAM)) {
+            throw new IllegalStateException(
+                    PROGRAM + " is missing: install the Debian package 'mosquitto' (apt-get install mosquitto)");
+        }
+        int port = Ports.free();
+        String user = System.getProperty("user.name");
+        Files.createDirectories(folder);
+        Files.writeString(folder.resolve("mosquitto.conf"), """
+                listener %d 127.0.0.1
+                allow_anonymous true
+                persistence true
+                persistence_location %s/
+                autosave_on_changes true
+                autosave_interval 1
+                max_queued_messages 0
+                user %s
+                %s
+                """.formatted(port, folder.toAbsolutePath(), user, more));
+        return new Mosquitto(folder, port, launch(folder, port));
+    }
+
+    private static Process launch(Path folder, int port) throws IOException {
+        Process process = new ProcessBuilder(
+                        PROGRAM.toString(), "-c", folder.resolve("mosquitto.conf").toString())
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("mosquitto.log").toFile())
+                .start();
+        Awaitility.await("mosquitto answers on port " + port)
+                .atMost(Duration.ofSeconds(10))
+                .pollInterval(Duration.ofMillis(50))
+                .until(() -> answers(port));
+        return process;
+    }
+
+    private static boolean answers(int port) {
+        try (Socket socket = new Socket()) {
+            socket.connect(new InetSocketAddress("127.0.0.1", port), 200);
+            return true;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    /** Where clients reach it. */
+    public BrokerLink link() {
+        return new BrokerLink("tcp://127.0.0.1:" + port, Optional.empty(), Optional.empty());
+    }
+
+    /** Stops it; messages stay on disk. */
+    public void stop() {
+        process.destroy();
+        try {
+            if (!process.waitFor(10, TimeUnit.SECONDS)) {
+                process.destroyForcibly().waitFor();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** Starts it again on the same port and folder. */
+    public void startAgain() throws IOException {
+        process = launch(folder, port);
+    }
+
+    @Override
+    public void close() {
+        stop();
+    }
+}

@@ -1,0 +1,38 @@
+package bagward.collector;
+
+import java.nio.charset.StandardCharsets;
+import org.eclipse.paho.client.mqttv3.MqttAsyncClient;
+import org.eclipse.paho.client.mqttv3.MqttException;
+
+/** A sensor: each message is with the broker when its method returns. */
+final class Publisher implements AutoCloseable {
+    private final MqttAsyncClient client;
+
+    Publisher(BrokerLink link) throws MqttException {
+        client = link.client("publisher-" + System.nanoTime());
+        client.connect(link.connectOptions(false)).waitForCompletion(10_000);
+    }
+
+    void publish(String topic, String payload) throws MqttException {
+        publish(topic, payload.getBytes(StandardCharsets.UTF_8), false);
+    }
+
+    void retain(String topic, String payload) throws MqttException {
+        publish(topic, payload.getBytes(StandardCharsets.UTF_8), true);
+    }
+
+    void publish(String topic, byte[] payload, boolean retained) throws MqttException {
+        client.publish(topic, payload, 1, retained).waitForCompletion(10_000);
+    }
+
+    @Override
+    public void close() throws MqttException {
+        try {
+            if (client.isConnected()) {
+                client.disconnect(0).waitForCompletion(1000);
+            }
+        } finally {
+            client.close(true);
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package bagward.mould;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bagward.bag.Bagging;
+import bagward.bag.Head;
+import bagward.bag.Line;
+import bagward.bag.MaterialId;
+import bagward.bag.Pollination;
+import bagward.bag.PollinationKind;
+import bagward.bag.TagCode;
+import bagward.station.BayId;
+import bagward.station.HouseId;
+import bagward.station.Spot;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class BagDatesTest {
+    private static final Instant DAY_0 = Instant.parse("2031-04-02T08:00:00Z");
+    private static final Duration WEEK = Duration.ofDays(7);
+    private static final Crop.BagTimes TIMES =
+            new Crop.BagTimes(WEEK, Duration.ofDays(1), Duration.ofDays(2), Duration.ofDays(5), "test");
+
+    private static Instant day(double days) {
+        return DAY_0.plusSeconds(Math.round(days * 86_400));
+    }
+
+    private static Bagging bagging(double from, Optional<Instant> to) {
+        return new Bagging(new MaterialId("paper"), day(from), to);
+    }
+
+    private static Head head(Bagging... baggings) {
+        return new Head(
+                new TagCode("A-1"),
+                new Spot(new HouseId("h"), new BayId("b"), 1),
+                new Line("Aspen"),
+                new Line("Birch"),
+                new Pollination(DAY_0, "Ida", PollinationKind.CROSS, 8, Optional.empty()),
+                List.of(baggings),
+                Optional.empty());
+    }
+
+    private static BagDates dates(Head head, double atDay, Duration material, FlowerSigns signs) {
+        return BagDates.of(head, day(atDay), material, TIMES, signs).orElseThrow();
+    }
+
+    @Test
+    void a_bag_is_due_after_seven_days_and_then_more_overdue_each_day() {
+        BagDates dates = dates(head(bagging(0, Optional.empty())), 1, WEEK, FlowerSigns.NOT_NOTED);
+        assertEquals(day(7), dates.due());
+        assertEquals(BagStage.STAYS_ON, dates.stageAt(day(6.9)));
+        assertEquals(BagStage.DUE, dates.stageAt(day(7)));
+        assertEquals(BagStage.DUE, dates.stageAt(day(7.9)));
+        assertEquals(BagStage.OVERDUE, dates.stageAt(day(8)));
+        assertEquals(3, dates.overdueSteps(day(10.5)));
+    }
+
+    @Test
+    void the_shorter_time_of_material_and_crop_counts() {
+        Head head = head(bagging(0, Optional.empty()));
+        assertEquals(
+                day(5),
+                dates(head, 1, Duration.ofDays(5), FlowerSigns.NOT_NOTED).due());
+        assertEquals(
+                day(7),
+                dates(head, 1, Duration.ofDays(12), FlowerSigns.NOT_NOTED).due());
+    }
+
+    @Test
+    void a_swap_does_not_start_the_time_anew_but_a_new_bag_does() {
+        Head swapped = head(bagging(0, Optional.of(day(3))), bagging(3, Optional.empty()));
+        assertEquals(day(7), dates(swapped, 4, WEEK, FlowerSigns.NOT_NOTED).due());
+        Head anew = head(bagging(0, Optional.of(day(2))), bagging(3, Optional.empty()));
+        assertEquals(day(10), dates(anew, 4, WEEK, FlowerSigns.NOT_NOTED).due());
+    }
+
+    @Test
+    void dropped_petals_let_it_come_off_early_but_never_within_two_days() {
+        Head head = head(bagging(0, Optional.empty()));
+        FlowerSigns dropped = new FlowerSigns(Optional.empty(), Optional.of(day(1)));
+        assertEquals(day(2), dates(head, 1, WEEK, dropped).earliest());
+        FlowerSigns opened = new FlowerSigns(Optional.of(day(0.5)), Optional.empty());
+        BagDates dates = dates(head, 1, WEEK, opened);
+        assertEquals(day(5.5), dates.earliest());
+        assertEquals(BagStage.MAY_COME_OFF, dates.stageAt(day(6)));
+        FlowerSigns both = new FlowerSigns(Optional.of(day(0.5)), Optional.of(day(4)));
+        assertEquals(day(4), dates(head, 1, WEEK, both).earliest());
+    }
+
+    @Test
+    void a_bare_head_has_no_dates() {
+        Head head = head(bagging(0, Optional.of(day(3))));
+        assertTrue(BagDates.of(head, day(4), WEEK, TIMES, FlowerSigns.NOT_NOTED).isEmpty());
+    }
+}

@@ -1,0 +1,28 @@
+package bagward.mould;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The reference data that a new store is sown with, as tests read it. */
+final class Seeds {
+    private Seeds() {}
+
+    static List<Organism> organisms() {
+        return OrganismsReader.parse("organisms.yaml", text("organisms.yaml"));
+    }
+
+    static List<Crop> crops() {
+        return CropsReader.parse("crops.yaml", text("crops.yaml"));
+    }
+
+    private static String text(String name) {
+        try {
+            return Files.readString(Path.of("seeds", name));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
