@@ -3,13 +3,20 @@ package bagward.demo;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The sensors of the demo station; their counterpart is the list in demo-data/demo.yaml. */
 final class DemoSensors {
     private DemoSensors() {}
 
-    /** Every sensor, among them the strangers that the configuration does not know. */
+    /** Every sensor, among them the one that the configuration does not know. */
     static List<DemoSensor> all() {
+        return Stream.of(linden(), alder(), spares(), strangers())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private static List<DemoSensor> linden() {
         return List.of(
                 DemoSensor.always(
                         "linden-air",
@@ -31,7 +38,11 @@ final class DemoSensors {
                                 w -> AirSample.of(w.lindenC()),
                                 SensorNature.usual(0.2, -0.4),
                                 DemoSensors::withWeakBattery)
-                        .silentFrom(DemoStation.FALLS_SILENT),
+                        .silentFrom(DemoStation.FALLS_SILENT));
+    }
+
+    private static List<DemoSensor> alder() {
+        return List.of(
                 DemoSensor.always(
                         "alder-air",
                         26,
@@ -58,7 +69,11 @@ final class DemoSensors {
                                 w -> AirSample.of(w.alder()),
                                 SensorNature.usual(-0.2, 0),
                                 Payloads::bareCelsius)
-                        .speakingFrom(DemoStation.NOW),
+                        .speakingFrom(DemoStation.NOW));
+    }
+
+    private static List<DemoSensor> spares() {
+        return List.of(
                 DemoSensor.always(
                         "spare-1",
                         48,
@@ -68,14 +83,21 @@ final class DemoSensors {
                 DemoSensor.always(
                         "spare-2", 52, DemoWorld::secondSpare, SensorNature.usual(-0.1, -0.3), Payloads::nestedJson),
                 DemoSensor.always(
-                        "spare-3", 56, w -> AirSample.of(w.linden()), SensorNature.usual(0, 0.2), Payloads::nestedJson),
-                DemoSensor.always(
-                                "header-house",
-                                58,
-                                w -> AirSample.of(w.linden()),
-                                SensorNature.usual(2, -12),
-                                Payloads::bareCelsius)
-                        .speakingFrom(DemoStation.NOW));
+                        "spare-3",
+                        56,
+                        w -> AirSample.of(w.linden()),
+                        SensorNature.usual(0, 0.2),
+                        Payloads::nestedJson));
+    }
+
+    private static List<DemoSensor> strangers() {
+        return List.of(DemoSensor.always(
+                        "header-house",
+                        58,
+                        w -> AirSample.of(w.linden()),
+                        SensorNature.usual(2, -12),
+                        Payloads::bareCelsius)
+                .speakingFrom(DemoStation.NOW));
     }
 
     /** The last words of a sensor before it falls silent: no values any more, which no collector can use. */
