@@ -41,8 +41,7 @@ final class Connection implements MqttCallback {
      * @param durable whether the broker keeps its session
      * @param receiver takes the messages, on the client's thread
      */
-    record Plan(
-            String clientId, List<TopicFilter> filters, int quality, boolean durable, Consumer<Arrival> receiver) {}
+    record Plan(String clientId, List<TopicFilter> filters, int quality, boolean durable, Consumer<Arrival> receiver) {}
 
     private Connection(MqttAsyncClient client, Plan plan, Clock clock) {
         this.client = client;
@@ -107,7 +106,10 @@ final class Connection implements MqttCallback {
                         null);
             }
             if (granted[i] < plan.quality()) {
-                LOG.warn("The broker grants quality {} for '{}': messages can be lost on the way", granted[i], topics[i]);
+                LOG.warn(
+                        "The broker grants quality {} for '{}': messages can be lost on the way",
+                        granted[i],
+                        topics[i]);
             }
         }
     }
@@ -164,8 +166,7 @@ final class Connection implements MqttCallback {
     @Override
     public void messageArrived(String topic, MqttMessage message) {
         Message arrived = new Message(topic, message.getPayload(), clock.instant(), message.isRetained());
-        plan.receiver()
-                .accept(new Arrival(arrived, message.getId(), message.getQos(), message.isDuplicate(), this));
+        plan.receiver().accept(new Arrival(arrived, message.getId(), message.getQos(), message.isDuplicate(), this));
     }
 
     @Override

@@ -16,7 +16,8 @@ final class DemoWorld {
     private static final HouseDesign LINDEN = new HouseDesign(0.55, 15.5, 12.5, 17.5, 56, 90, 1.0, 0.02);
     private static final HouseDesign ALDER = new HouseDesign(0.52, 15, 12, 18, 65, 70, 1.6, 0.08);
     private static final BagDesign HALF_MM_FILM = new BagDesign(0.12, 0.002, 3e-5, 6e-5, 0.85, 0.12, 0.018, 0.06);
-    private static final BagDesign ANOTHER_OF_THEM = new BagDesign(0.13, 0.0022, 3.6e-5, 6e-5, 0.83, 0.13, 0.017, 0.055);
+    private static final BagDesign ANOTHER_OF_THEM =
+            new BagDesign(0.13, 0.0022, 3.6e-5, 6e-5, 0.83, 0.13, 0.017, 0.055);
 
     private final WeatherMaker weather;
     private final HouseModel linden = new HouseModel(LINDEN);

@@ -54,8 +54,10 @@ class DemoPublisherTest {
             listener.connect(new MqttConnectOptions());
             return true;
         });
-        listener.subscribe("#", 1, (topic, message) ->
-                heard.add(topic + " " + new String(message.getPayload(), StandardCharsets.UTF_8)));
+        listener.subscribe(
+                "#",
+                1,
+                (topic, message) -> heard.add(topic + " " + new String(message.getPayload(), StandardCharsets.UTF_8)));
     }
 
     @AfterEach
@@ -95,8 +97,8 @@ class DemoPublisherTest {
     void a_publisher_waits_for_a_broker_that_is_away_and_closes_in_between() throws Exception {
         mosquitto.destroy();
         mosquitto.waitFor();
-        DemoPublisher publisher = new DemoPublisher(
-                DemoBroker.open(url), new DemoFeed(DemoStation.SEED), clock, (messages, share) -> {});
+        DemoPublisher publisher =
+                new DemoPublisher(DemoBroker.open(url), new DemoFeed(DemoStation.SEED), clock, (messages, share) -> {});
         publisher.start();
         assertFalse(publisher.awaitHistory(Duration.ofMillis(600)));
         publisher.close();

@@ -4,9 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.bag.BagCsv;
-import bagward.bag.BagMaterial;
 import bagward.bag.HeadState;
-import bagward.bag.MaterialId;
 import bagward.bag.Register;
 import bagward.bag.RegisterChange;
 import bagward.bag.RegisterRules;
@@ -14,15 +12,12 @@ import bagward.document.Inspection;
 import bagward.document.Section;
 import bagward.station.Station;
 import bagward.station.StationReader;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -42,8 +37,7 @@ class DemoStationTest {
     void every_configured_sensor_is_simulated_and_one_stranger_beside_them() {
         Set<String> configured =
                 station.sensors().stream().map(s -> s.id().value()).collect(Collectors.toSet());
-        Set<String> simulated =
-                DemoSensors.all().stream().map(DemoSensor::id).collect(Collectors.toSet());
+        Set<String> simulated = DemoSensors.all().stream().map(DemoSensor::id).collect(Collectors.toSet());
         assertTrue(simulated.containsAll(configured), configured + " against " + simulated);
         assertEquals(configured.size() + 1, simulated.size());
     }
@@ -78,9 +72,8 @@ class DemoStationTest {
 
     @Test
     void nothing_in_the_register_lies_in_the_future() {
-        List<RegisterChange> late = changes().stream()
-                .filter(c -> c.at().isAfter(DemoStation.NOW))
-                .toList();
+        List<RegisterChange> late =
+                changes().stream().filter(c -> c.at().isAfter(DemoStation.NOW)).toList();
         assertEquals(List.of(), late);
     }
 
