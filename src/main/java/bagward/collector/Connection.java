@@ -25,6 +25,7 @@ import org.slf4j.LoggerFactory;
 final class Connection implements MqttCallback {
     private static final Logger LOG = LoggerFactory.getLogger(Connection.class);
     private static final Duration ANSWER = Duration.ofSeconds(20);
+    private static final Duration FAREWELL = Duration.ofSeconds(1);
     private static final int REFUSED = 0x80;
 
     private final MqttAsyncClient client;
@@ -151,7 +152,7 @@ final class Connection implements MqttCallback {
         lost.countDown();
         try {
             if (client.isConnected()) {
-                client.disconnectForcibly(0, 1000, true);
+                client.disconnect(0).waitForCompletion(FAREWELL.toMillis());
             }
         } catch (MqttException e) {
             LOG.debug("Closing: {}", reason(e));

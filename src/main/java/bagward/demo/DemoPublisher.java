@@ -76,9 +76,11 @@ public final class DemoPublisher implements AutoCloseable {
     private void run() {
         try (BatchSender sender = new BatchSender(broker)) {
             publishHistory(sender);
-            clock.release();
-            historyDone.countDown();
-            publishLive(sender);
+            if (!isClosed()) {
+                clock.release();
+                historyDone.countDown();
+                publishLive(sender);
+            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } catch (MqttException e) {

@@ -2,6 +2,7 @@ package bagward.demo;
 
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
+import bagward.climate.Site;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -28,11 +29,8 @@ public final class DemoStation {
     /** Seed of the demo unless another one is wanted. */
     public static final long SEED = 1;
 
-    /** Degrees north. */
-    static final double LATITUDE = 54.12;
-
-    /** Degrees east. */
-    static final double LONGITUDE = 10.35;
+    /** Where the station is. */
+    static final Site SITE = new Site(54.12, 10.35, 31);
 
     /** When the first spare sensor was hung into a bag that stays well. */
     static final Instant FIRST_LENT = Instant.parse("2026-04-16T08:10:00Z");

@@ -33,7 +33,7 @@ final class DemoWorld {
 
     /** A world that has run for one minute up to an instant. */
     DemoWorld(long seed, Instant start) {
-        this.weather = new WeatherMaker(seed, DemoStation.LATITUDE, DemoStation.LONGITUDE);
+        this.weather = new WeatherMaker(seed, DemoStation.SITE);
         advance(start);
     }
 

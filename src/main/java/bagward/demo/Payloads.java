@@ -1,17 +1,12 @@
 package bagward.demo;
 
+import bagward.climate.Light;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 
 /** The payloads of the demo sensors: each gateway words the same things in its own way. */
 final class Payloads {
-    /** Luminous efficacy of daylight, lx per W m⁻² (Michael, Johnston and Moreno 2020, rounded). */
-    static final double LUX_PER_WATT = 120;
-
-    /** Photons of 400 to 700 nm in daylight, µmol per joule of global light (0.45 of 4.57, McCree 1972). */
-    static final double PHOTONS_PER_JOULE = 0.45 * 4.57;
-
     private Payloads() {}
 
     /** Nested JSON in °C and %RH with an ISO 8601 time. */
@@ -46,7 +41,7 @@ final class Payloads {
 
     /** JSON with illuminance and Unix milliseconds. */
     static String lux(Instant at, AirSample shown) {
-        return text("{\"ms\":%d,\"lux\":%.0f}", at.toEpochMilli(), shown.globalLight() * LUX_PER_WATT);
+        return text("{\"ms\":%d,\"lux\":%.0f}", at.toEpochMilli(), shown.globalLight() * Light.LUX_PER_GLOBAL_WATT);
     }
 
     /** JSON with global light and an ISO 8601 time. */
@@ -58,7 +53,8 @@ final class Payloads {
 
     /** JSON with photosynthetic light and Unix milliseconds. */
     static String photons(Instant at, AirSample shown) {
-        return text("{\"ms\":%d,\"ppfd\":%.1f}", at.toEpochMilli(), shown.globalLight() * PHOTONS_PER_JOULE);
+        return text(
+                "{\"ms\":%d,\"ppfd\":%.1f}", at.toEpochMilli(), shown.globalLight() * Light.MICROMOLES_PER_GLOBAL_WATT);
     }
 
     /** Nothing but the temperature in °C: a message without a time of its own. */

@@ -28,7 +28,9 @@ final class Publisher implements AutoCloseable {
     @Override
     public void close() throws MqttException {
         try {
-            client.disconnectForcibly(0, 1000, true);
+            if (client.isConnected()) {
+                client.disconnect(0).waitForCompletion(1000);
+            }
         } finally {
             client.close(true);
         }

@@ -26,9 +26,6 @@ import org.junit.jupiter.api.io.TempDir;
 class DemoPublisherTest {
     private static final Path MOSQUITTO = Path.of("/usr/sbin/mosquitto");
 
-    @TempDir
-    Path folder;
-
     private final List<String> heard = new CopyOnWriteArrayList<>();
     private final DemoClock clock = DemoClock.standing(DemoStation.NOW, 600, DemoStation.ZONE);
     private Process mosquitto;
@@ -36,7 +33,7 @@ class DemoPublisherTest {
     private String url;
 
     @BeforeEach
-    void start_a_broker_and_listen() throws Exception {
+    void start_a_broker_and_listen(@TempDir Path folder) throws Exception {
         assertTrue(Files.isExecutable(MOSQUITTO), "this test needs the Debian package mosquitto");
         int port = freePort();
         url = "tcp://127.0.0.1:" + port;
@@ -62,14 +59,12 @@ class DemoPublisherTest {
 
     @AfterEach
     void stop_what_was_started() throws Exception {
-        if (listener != null && listener.isConnected()) {
+        if (listener.isConnected()) {
             listener.disconnectForcibly(100, 100);
             listener.close(true);
         }
-        if (mosquitto != null) {
-            mosquitto.destroy();
-            mosquitto.waitFor();
-        }
+        mosquitto.destroy();
+        mosquitto.waitFor();
     }
 
     @Test

@@ -1,12 +1,12 @@
 package bagward.demo.physics;
 
+import bagward.climate.ClearSky;
+import bagward.climate.Site;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Random;
-import net.e175.klaus.solarpositioning.DeltaT;
-import net.e175.klaus.solarpositioning.Grena3;
 
 /**
  * Weather by chance, the same for the same seed: a kind of sky for each day, clouds that come and go by the minute, and
@@ -19,8 +19,7 @@ public final class WeatherMaker {
     private static final double FOLLOW_SECONDS = 5 * 3600.0;
 
     private final Random random;
-    private final double latitude;
-    private final double longitude;
+    private final Site site;
     private final double meanWind;
     private LocalDate day = LocalDate.MIN;
     private Sky sky = Sky.BROKEN;
@@ -38,13 +37,11 @@ public final class WeatherMaker {
      * A maker of weather for a place.
      *
      * @param seed the same seed gives the same weather
-     * @param latitude degrees, north positive
-     * @param longitude degrees, east positive
+     * @param site where the sun is seen from
      */
-    public WeatherMaker(long seed, double latitude, double longitude) {
+    public WeatherMaker(long seed, Site site) {
         this.random = new Random(seed);
-        this.latitude = latitude;
-        this.longitude = longitude;
+        this.site = site;
         this.meanWind = 2.5;
     }
 
@@ -56,7 +53,7 @@ public final class WeatherMaker {
         moveClouds();
         double celsius = mean + halfSwing * Math.cos(2 * Math.PI * (solarHour - 14.5) / 24);
         double dewPoint = Math.min(mean - gap, celsius - 0.3);
-        double light = clearSky(at) * clearness;
+        double light = ClearSky.global(site, at).wattsPerSquareMetre() * clearness;
         gust += (0 - gust) * STEP_SECONDS / 900 + 0.15 * random.nextGaussian();
         double wind = Math.max(0.3, meanWind + gust + 1.2 * Math.sin(Math.PI * (solarHour - 8) / 12));
         double pascals = Vapour.saturationPascals(dewPoint);
@@ -64,7 +61,7 @@ public final class WeatherMaker {
     }
 
     private void turnDay(Instant at) {
-        LocalDate today = at.plusSeconds(Math.round(longitude * 240))
+        LocalDate today = at.plusSeconds(Math.round(site.longitude() * 240))
                 .atOffset(ZoneOffset.UTC)
                 .toLocalDate();
         if (today.equals(day)) {
@@ -96,17 +93,8 @@ public final class WeatherMaker {
         clearness = Math.min(1.1, Math.max(0.08, clearness));
     }
 
-    /** Global light under a clear sky, W m⁻² (Haurwitz 1945 in the form of Reno et al. 2012, SAND2012-2389). */
-    private double clearSky(Instant at) {
-        double zenith = Grena3.calculateSolarPosition(
-                        at.atZone(ZoneOffset.UTC), latitude, longitude, DeltaT.estimate(day))
-                .zenithAngle();
-        double cosine = Math.cos(Math.toRadians(zenith));
-        return cosine <= 0.001 ? 0 : 1098 * cosine * Math.exp(-0.059 / cosine);
-    }
-
     private double solarHour(Instant at) {
         double utcHours = at.getEpochSecond() % 86_400 / 3600.0;
-        return utcHours + longitude / 15;
+        return utcHours + site.longitude() / 15;
     }
 }
