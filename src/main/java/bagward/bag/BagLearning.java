@@ -66,7 +66,9 @@ public final class BagLearning {
                 closure(vapour.second(), byPair),
                 widened(heat.first(), byWarmth),
                 response(heats, best, cells),
-                widened(new Spread(-heat.second().mean(), heat.second().deviation()), pair.temperature().deviation()),
+                widened(
+                        new Spread(-heat.second().mean(), heat.second().deviation()),
+                        pair.temperature().deviation()),
                 Math.sqrt(heat.loss()),
                 cells.humidityRest(vapour, RESPONSES[best]),
                 cells.heardMinutes() / 1440.0));
@@ -110,8 +112,7 @@ public final class BagLearning {
     }
 
     private static Spread widened(Spread fitted, double further) {
-        return new Spread(
-                fitted.mean(), Math.min(BagLesson.UNLEARNT, Math.hypot(fitted.deviation(), further)));
+        return new Spread(fitted.mean(), Math.min(BagLesson.UNLEARNT, Math.hypot(fitted.deviation(), further)));
     }
 
     private static Spread response(TwoTermFit[] heats, int best, LessonCells cells) {

@@ -37,7 +37,8 @@ final class ErrorPages {
             pages.show(ctx, "error", ErrorPage.of(status).what(), ErrorPage.of(status));
         } catch (RuntimeException noBoard) {
             LOG.error("not even the error page could be made", noBoard);
-            ctx.contentType("text/plain; charset=utf-8").result(ErrorPage.of(status).what());
+            ctx.contentType("text/plain; charset=utf-8")
+                    .result(ErrorPage.of(status).what());
         }
     }
 }

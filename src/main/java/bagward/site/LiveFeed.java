@@ -32,7 +32,8 @@ final class LiveFeed implements AutoCloseable {
         this.watch = watch;
         this.clock = clock;
         this.subscription = watch.listen(board -> tellAll());
-        var unused = beat.scheduleAtFixedRate(() -> pages.forEach(this::pump), BEAT_SECONDS, BEAT_SECONDS, TimeUnit.SECONDS);
+        var unused =
+                beat.scheduleAtFixedRate(() -> pages.forEach(this::pump), BEAT_SECONDS, BEAT_SECONDS, TimeUnit.SECONDS);
     }
 
     /** Adds a page that has opened the stream. */

@@ -29,7 +29,8 @@ final class NameCookie {
 
     private static Optional<String> decode(String encoded) {
         try {
-            return Optional.of(URLDecoder.decode(encoded, StandardCharsets.UTF_8).strip())
+            return Optional.of(
+                            URLDecoder.decode(encoded, StandardCharsets.UTF_8).strip())
                     .filter(n -> !n.isBlank() && n.length() <= LONGEST)
                     .filter(n -> n.chars().noneMatch(Character::isISOControl));
         } catch (IllegalArgumentException notEncoded) {

@@ -49,6 +49,9 @@ enum Notice {
 
     static Notice of(Context ctx) {
         String key = ctx.queryParam("done");
-        return Arrays.stream(values()).filter(n -> n.key().equals(key)).findFirst().orElse(NONE);
+        return Arrays.stream(values())
+                .filter(n -> n.key().equals(key))
+                .findFirst()
+                .orElse(NONE);
     }
 }

@@ -29,7 +29,9 @@ final class SafeAnswers {
 
     static void checkSize(Context ctx) {
         boolean form = !ctx.path().equals("/import");
-        if (form && (ctx.contentLength() > LARGEST_FORM || (carriesBody(ctx) && ctx.bodyAsBytes().length > LARGEST_FORM))) {
+        if (form
+                && (ctx.contentLength() > LARGEST_FORM
+                        || (carriesBody(ctx) && ctx.bodyAsBytes().length > LARGEST_FORM))) {
             throw new ContentTooLargeResponse();
         }
         if (ctx.contentLength() > LARGEST_IMPORT) {

@@ -21,8 +21,15 @@ final class StartPages {
     }
 
     void addTo(RoutesConfig routes) {
-        routes.get("/", ctx -> pages.show(ctx, "front", "What to do now", FrontPage.of(pages.watch().board())));
         routes.get(
-                "/wall", ctx -> pages.show(ctx, "wall", "Wall", WallPage.of(pages.watch().board(), wallLines)));
+                "/",
+                ctx -> pages.show(
+                        ctx,
+                        "front",
+                        "What to do now",
+                        FrontPage.of(pages.watch().board())));
+        routes.get(
+                "/wall",
+                ctx -> pages.show(ctx, "wall", "Wall", WallPage.of(pages.watch().board(), wallLines)));
     }
 }

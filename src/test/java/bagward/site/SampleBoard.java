@@ -89,7 +89,12 @@ final class SampleBoard {
         addBag(alarms, SampleStation.HOT, SampleRegister.HOT, "31.4 °C for 25 min, limit 30 °C, estimated");
         Subject silent = new Subject.OfSensor(SampleStation.SILENT);
         alarms.add(view(
-                SampleStation.SENSOR_SILENT, silent, now, "not heard for 4 h, expected every 60 s", seen(SampleStation.SENSOR_SILENT, silent), Optional.empty()));
+                SampleStation.SENSOR_SILENT,
+                silent,
+                now,
+                "not heard for 4 h, expected every 60 s",
+                seen(SampleStation.SENSOR_SILENT, silent),
+                Optional.empty()));
         addBag(alarms, SampleStation.DUE, SampleRegister.DUE, "on since 7 days, due today");
         return alarms;
     }
@@ -132,8 +137,8 @@ final class SampleBoard {
         double temperature = SampleClimate.temperature(now) + (hot ? 9 : 1);
         double humidity = damp ? 96 : Math.min(88, SampleClimate.humidity(now) + 4);
         RiskBand band = tag.equals(SampleRegister.RISKY) ? RiskBand.MODERATE : damp ? RiskBand.HIGH : RiskBand.LOW;
-        RiskAssessment risk = new RiskAssessment(
-                band, "grey mould", "wet 6.2 h at 14 °C, needed 8 h", 6.2, unknown ? 5 : 0.2);
+        RiskAssessment risk =
+                new RiskAssessment(band, "grey mould", "wet 6.2 h at 14 °C, needed 8 h", 6.2, unknown ? 5 : 0.2);
         return new BagView(
                 head,
                 bagging.material(),
@@ -188,8 +193,9 @@ final class SampleBoard {
                 .filter(l -> l.sensor().equals(sensor.id()) && l.to().isEmpty())
                 .map(SensorLoan::tag)
                 .findFirst();
-        Optional<Instant> heard =
-                unheard ? Optional.empty() : Optional.of(now.minus(silent ? Duration.ofHours(4) : Duration.ofSeconds(20)));
+        Optional<Instant> heard = unheard
+                ? Optional.empty()
+                : Optional.of(now.minus(silent ? Duration.ofHours(4) : Duration.ofSeconds(20)));
         return new SensorView(sensor, newest, heard, silent, lent);
     }
 

@@ -49,12 +49,12 @@ final class SampleRegister {
         return changes;
     }
 
-    private static int fill(
-            List<RegisterChange> changes, int first, HouseId house, BayId bay, int bags, Instant now) {
+    private static int fill(List<RegisterChange> changes, int first, HouseId house, BayId bay, int bags, Instant now) {
         int number = first;
         for (int i = 0; i < bags; i++) {
             TagCode tag = new TagCode("L-" + number);
-            Duration on = Duration.ofHours(tag.equals(OVERDUE) ? 9 * 24 + 3 : tag.equals(DUE) ? 7 * 24 : 34 + (number * 37) % 116);
+            Duration on = Duration.ofHours(
+                    tag.equals(OVERDUE) ? 9 * 24 + 3 : tag.equals(DUE) ? 7 * 24 : 34 + (number * 37) % 116);
             changes.add(putOn(tag, new Spot(house, bay, i + 1 + i / 5), number, now.minus(on)));
             number++;
         }

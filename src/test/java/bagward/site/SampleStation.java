@@ -46,9 +46,13 @@ final class SampleStation {
             ZONE,
             List.of(
                     new House(
-                            ALDER, "Alder house", List.of(new Bay(LONG, "Long bench", 20, 4), new Bay(DOOR, "Door bench", 12, 3))),
+                            ALDER,
+                            "Alder house",
+                            List.of(new Bay(LONG, "Long bench", 20, 4), new Bay(DOOR, "Door bench", 12, 3))),
                     new House(
-                            BIRCH, "Birch house", List.of(new Bay(NORTH, "North bench", 15, 3), new Bay(SOUTH, "South bench", 15, 3)))),
+                            BIRCH,
+                            "Birch house",
+                            List.of(new Bay(NORTH, "North bench", 15, 3), new Bay(SOUTH, "South bench", 15, 3)))),
             List.of(
                     sensor("alder-air", "Alder air", ALDER, Optional.empty(), false, AIR),
                     sensor("alder-light", "Alder light", ALDER, Optional.empty(), false, Set.of(Quantity.LIGHT)),
@@ -93,7 +97,11 @@ final class SampleStation {
             0,
             Priority.LOW,
             new ActionCard(
-                    "Take the bag off", "Longer in the bag costs seed quality", "Today", "The head is in the open", ""));
+                    "Take the bag off",
+                    "Longer in the bag costs seed quality",
+                    "Today",
+                    "The head is in the open",
+                    ""));
     static final Rule OVERDUE = rule(
             "overdue",
             "Overdue",
@@ -101,7 +109,11 @@ final class SampleStation {
             2,
             Priority.MEDIUM,
             new ActionCard(
-                    "Take the bag off", "Longer in the bag costs seed quality", "Today", "The head is in the open", ""));
+                    "Take the bag off",
+                    "Longer in the bag costs seed quality",
+                    "Today",
+                    "The head is in the open",
+                    ""));
     static final Rule SENSOR_SILENT = rule(
             "silent",
             "Sensor silent",
@@ -134,8 +146,7 @@ final class SampleStation {
                 "invented for tests");
     }
 
-    private static Rule rule(
-            String id, String name, RuleKind kind, double limit, Priority priority, ActionCard card) {
+    private static Rule rule(String id, String name, RuleKind kind, double limit, Priority priority, ActionCard card) {
         return new Rule(
                 new RuleId(id), name, kind, limit, 0, Duration.ofMinutes(10), Duration.ofMinutes(10), priority, card);
     }

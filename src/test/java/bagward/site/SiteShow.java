@@ -11,13 +11,19 @@ final class SiteShow {
     private SiteShow() {}
 
     public static void main(String[] args) throws InterruptedException {
-        Clock clock = Clock.offset(
-                Clock.fixed(Instant.parse("2027-05-11T07:40:00Z"), ZoneOffset.UTC), Duration.ZERO);
+        Clock clock = Clock.offset(Clock.fixed(Instant.parse("2027-05-11T07:40:00Z"), ZoneOffset.UTC), Duration.ZERO);
         SampleWatch watch = new SampleWatch(clock);
         if (args.length > 1 && args[1].equals("calm")) {
             Board b = watch.board();
             watch.show(new Board(
-                    b.at(), b.station(), b.zone(), b.houses(), b.bags(), b.sensors(), java.util.List.of(), b.newestReading()));
+                    b.at(),
+                    b.station(),
+                    b.zone(),
+                    b.houses(),
+                    b.bags(),
+                    b.sensors(),
+                    java.util.List.of(),
+                    b.newestReading()));
         }
         SampleStores stores = new SampleStores(clock.instant());
         try (Site site = new Site(settings(Integer.parseInt(args[0])), watch, stores, stores, clock)) {

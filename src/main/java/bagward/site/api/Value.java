@@ -19,7 +19,8 @@ public record Value(double value, double low, double high, String unit, String o
     /** The value of a measure; empty where nothing is known. */
     public static Optional<Value> of(Optional<Measure> measure, String unit) {
         return measure.filter(m -> Double.isFinite(m.value()))
-                .map(m -> new Value(m.value(), finite(m.low(), m), finite(m.high(), m), unit, word(m.origin()), m.asOf()));
+                .map(m -> new Value(
+                        m.value(), finite(m.low(), m), finite(m.high(), m), unit, word(m.origin()), m.asOf()));
     }
 
     static String word(Origin origin) {

@@ -16,8 +16,16 @@ public record DayLine(String path, double lastX, double lastY) {
 
     /** The line of equal steps, oldest first, NaN for gaps, in a box with its origin at the top left. */
     public static DayLine of(List<Double> values, double width, double height) {
-        double low = values.stream().mapToDouble(v -> v).filter(Double::isFinite).min().orElse(0);
-        double high = values.stream().mapToDouble(v -> v).filter(Double::isFinite).max().orElse(0);
+        double low = values.stream()
+                .mapToDouble(v -> v)
+                .filter(Double::isFinite)
+                .min()
+                .orElse(0);
+        double high = values.stream()
+                .mapToDouble(v -> v)
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0);
         double span = Math.max(SMALLEST_SPAN, high - low);
         double floor = (low + high - span) / 2;
         StringBuilder path = new StringBuilder();

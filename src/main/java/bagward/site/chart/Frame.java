@@ -42,8 +42,8 @@ public record Frame(
 
     /** How many cells of a grid share one unit of width, at least one. */
     int cellsPerColumn(TimeGrid grid) {
-        double cells = Duration.between(from, to).toSeconds()
-                / (double) grid.step().toSeconds();
+        double cells =
+                Duration.between(from, to).toSeconds() / (double) grid.step().toSeconds();
         return (int) Math.max(1, Math.round(cells / width));
     }
 

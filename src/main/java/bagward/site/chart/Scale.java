@@ -28,7 +28,8 @@ record Scale(double low, double high, double step) {
     }
 
     private static DoubleStream cells(RegularSeries series, int from, int to) {
-        return java.util.stream.IntStream.range(Math.max(0, from), Math.min(series.grid().size(), to))
+        return java.util.stream.IntStream.range(
+                        Math.max(0, from), Math.min(series.grid().size(), to))
                 .filter(series::known)
                 .mapToDouble(series::valueOrNaN);
     }

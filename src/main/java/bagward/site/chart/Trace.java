@@ -76,7 +76,9 @@ final class Trace {
             } else if (!holds && since >= 0) {
                 path.append("M").append(Frame.point(frame.x(grid.at(since)), top));
                 path.append("H").append(Frame.point(frame.x(grid.at(i)), bottom).replace(" ", "V"));
-                path.append("H").append(Frame.point(frame.x(grid.at(since)), 0).split(" ", 2)[0]).append("Z");
+                path.append("H")
+                        .append(Frame.point(frame.x(grid.at(since)), 0).split(" ", 2)[0])
+                        .append("Z");
                 since = -1;
             }
         }

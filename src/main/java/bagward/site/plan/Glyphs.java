@@ -26,10 +26,10 @@ public final class Glyphs {
         Standing standing = standing(bag, alarm);
         Mark mark = mark(bag, alarm);
         String value = standing == Standing.QUIET ? "" : value(board, bag, mark);
-        boolean fresh = alarm.map(a -> a.alarm().phase() != AlarmPhase.ACKNOWLEDGED).orElse(false);
+        boolean fresh =
+                alarm.map(a -> a.alarm().phase() != AlarmPhase.ACKNOWLEDGED).orElse(false);
         String tag = bag.head().tag().value();
-        return new Glyph(
-                tag, standing, mark, measured(bag), fresh, value, words(board, bag, standing, mark, alarm));
+        return new Glyph(tag, standing, mark, measured(bag), fresh, value, words(board, bag, standing, mark, alarm));
     }
 
     private static Optional<AlarmView> worstAlarm(Board board, BagView bag) {
@@ -74,26 +74,31 @@ public final class Glyphs {
 
     private static String value(Board board, BagView bag, Mark mark) {
         return switch (mark) {
-            case DROP, SPORES -> Figures.known(bag.humidity())
-                    .map(m -> Words.whole(m.value()) + " %")
-                    .orElse("");
-            case HEAT -> Figures.known(bag.temperature())
-                    .map(m -> Words.whole(m.value()) + " °C")
-                    .orElse("");
-            case LIFT -> Words.dueIn(bag.due(), board.at(), board.zone())
-                    .replace(" late", "")
-                    .replace("days", "d")
-                    .replace("1 day", "1 d");
+            case DROP, SPORES ->
+                Figures.known(bag.humidity())
+                        .map(m -> Words.whole(m.value()) + " %")
+                        .orElse("");
+            case HEAT ->
+                Figures.known(bag.temperature())
+                        .map(m -> Words.whole(m.value()) + " °C")
+                        .orElse("");
+            case LIFT ->
+                Words.dueIn(bag.due(), board.at(), board.zone())
+                        .replace(" late", "")
+                        .replace("days", "d")
+                        .replace("1 day", "1 d");
             default -> "";
         };
     }
 
-    private static String words(
-            Board board, BagView bag, Standing standing, Mark mark, Optional<AlarmView> alarm) {
+    private static String words(Board board, BagView bag, Standing standing, Mark mark, Optional<AlarmView> alarm) {
         String place = bag.head().tag() + ", " + Places.spot(board, bag.head().spot());
         String state = mark == Mark.NONE ? "well" : mark.words();
         String urgency = standing == Standing.QUIET ? "" : ", " + standing.words();
-        String says = alarm.map(AlarmView::alarm).map(Alarm::message).map(m -> ": " + m).orElse("");
+        String says = alarm.map(AlarmView::alarm)
+                .map(Alarm::message)
+                .map(m -> ": " + m)
+                .orElse("");
         return place + ": " + state + urgency + says + (measured(bag) ? " (measured)" : " (estimated)");
     }
 }

@@ -65,16 +65,15 @@ record Measures(Sheet sheet, double spot, int baysAbreast, int housesAbreast) {
 
     double width(List<House> houses) {
         return rowsOf(houses, housesAbreast).stream()
-                .mapToDouble(row ->
-                        row.stream().mapToDouble(this::houseWidth).sum() + aisle() * (row.size() - 1))
+                .mapToDouble(row -> row.stream().mapToDouble(this::houseWidth).sum() + aisle() * (row.size() - 1))
                 .max()
                 .orElse(0);
     }
 
     double height(List<House> houses) {
         return rowsOf(houses, housesAbreast).stream()
-                .mapToDouble(row ->
-                        row.stream().mapToDouble(this::houseHeight).max().orElse(0) + aisle())
+                .mapToDouble(
+                        row -> row.stream().mapToDouble(this::houseHeight).max().orElse(0) + aisle())
                 .sum();
     }
 

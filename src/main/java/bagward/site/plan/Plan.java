@@ -67,7 +67,9 @@ public record Plan(double width, double height, List<PlanHouse> houses, String s
                 }
                 y += height + measures.aisle();
             }
-            double height = Double.isInfinite(measures.sheet().height()) ? y : Math.max(y, measures.sheet().height());
+            double height = Double.isInfinite(measures.sheet().height())
+                    ? y
+                    : Math.max(y, measures.sheet().height());
             return new Plan(measures.sheet().width(), height, drawn, summary());
         }
 
@@ -111,8 +113,7 @@ public record Plan(double width, double height, List<PlanHouse> houses, String s
                 double cellY = top.bottom() - (row + 1) * measures.spotHeight();
                 if (column == 0) {
                     double baseline = cellY + measures.spotHeight() * 0.58;
-                    ruler.add(new PlanBay.Tick(
-                            Integer.toString(number), top.x() - spot * 0.1, baseline, spot * 0.24));
+                    ruler.add(new PlanBay.Tick(Integer.toString(number), top.x() - spot * 0.1, baseline, spot * 0.24));
                 }
                 Optional<Glyph> glyph = Optional.ofNullable(bags.get(new Spot(house.id(), bay.id(), number)))
                         .map(b -> Glyphs.of(board, b));

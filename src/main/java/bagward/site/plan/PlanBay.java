@@ -12,8 +12,7 @@ import java.util.List;
  * @param ruler the first number of each row, at the left of the bench
  * @param spots its spots
  */
-public record PlanBay(
-        String name, Box top, double labelY, double labelSize, List<Tick> ruler, List<PlanSpot> spots) {
+public record PlanBay(String name, Box top, double labelY, double labelSize, List<Tick> ruler, List<PlanSpot> spots) {
     /** Copies the lists. */
     public PlanBay {
         ruler = List.copyOf(ruler);

@@ -64,7 +64,8 @@ public final class HeadFacts {
                 "Bag",
                 bag.material() + ", on since " + Words.dayAndClock(bag.putOn(), board.zone()) + ", "
                         + Words.span(Duration.between(bag.putOn(), board.at()))));
-        facts.add(new Fact("Sensor in the bag", bag.lentSensor().map(Object::toString).orElse("none, estimated")));
+        facts.add(new Fact(
+                "Sensor in the bag", bag.lentSensor().map(Object::toString).orElse("none, estimated")));
         return facts;
     }
 
@@ -72,10 +73,12 @@ public final class HeadFacts {
     public static List<Fact> ofHead(Head head, ZoneId zone) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("Parents", parents(head)));
-        String score = head.pollination().score().map(s -> ", pollen " + score(s)).orElse(", pollen not scored");
+        String score =
+                head.pollination().score().map(s -> ", pollen " + score(s)).orElse(", pollen not scored");
         facts.add(new Fact(
                 "Pollinated",
-                Words.dayAndClock(head.pollination().at(), zone) + " by " + head.pollination().by() + ", "
+                Words.dayAndClock(head.pollination().at(), zone) + " by "
+                        + head.pollination().by() + ", "
                         + Words.count(head.pollination().budsOpened(), "bud", "buds") + " opened" + score));
         facts.add(new Fact("Bags so far", baggings(head, zone)));
         head.ending()

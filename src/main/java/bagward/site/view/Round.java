@@ -34,9 +34,8 @@ public record Round(List<ToDo> shown, int more) {
     }
 
     private static List<AlarmView> urgentFirst(Board board) {
-        List<String> walk = board.bags().stream()
-                .map(b -> b.head().spot().toString())
-                .toList();
+        List<String> walk =
+                board.bags().stream().map(b -> b.head().spot().toString()).toList();
         List<AlarmView> sorted = new ArrayList<>(board.alarms());
         sorted.sort((a, b) -> {
             boolean now = Standing.of(a.rule().priority()) == Standing.ACT;

@@ -53,7 +53,9 @@ public record ToDo(
 
     private static String name(Board board, Subject subject) {
         if (subject instanceof Subject.OfSensor s) {
-            return sensor(board, s).map(v -> v.sensor().name()).orElse(s.sensor().value());
+            return sensor(board, s)
+                    .map(v -> v.sensor().name())
+                    .orElse(s.sensor().value());
         }
         if (subject instanceof Subject.InHouse h) {
             return Places.house(board, h.house());
