@@ -14,10 +14,7 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {
-            VersionCommand.class,
-            CommandLine.HelpCommand.class
-        },
+        subcommands = {VersionCommand.class, CommandLine.HelpCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",

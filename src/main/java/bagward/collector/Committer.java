@@ -148,7 +148,8 @@ final class Committer {
     }
 
     /** Tries until it works; empty if the committer is stopped before. */
-    @SuppressWarnings("IllegalCatch") // whatever the store throws, the messages must stay unacknowledged and be tried again
+    @SuppressWarnings(
+            "IllegalCatch") // whatever the store throws, the messages must stay unacknowledged and be tried again
     private <T> Optional<T> untilDone(Supplier<T> work) throws InterruptedException {
         int failures = 0;
         while (true) {

@@ -42,8 +42,7 @@ final class Connection implements MqttCallback {
      * @param durable whether the broker keeps its session
      * @param receiver takes the messages, on the client's thread
      */
-    record Plan(
-            String clientId, List<TopicFilter> filters, int quality, boolean durable, Consumer<Arrival> receiver) {}
+    record Plan(String clientId, List<TopicFilter> filters, int quality, boolean durable, Consumer<Arrival> receiver) {}
 
     private Connection(MqttAsyncClient client, Plan plan, Clock clock) {
         this.client = client;
@@ -108,7 +107,10 @@ final class Connection implements MqttCallback {
                         null);
             }
             if (granted[i] < plan.quality()) {
-                LOG.warn("The broker grants quality {} for '{}': messages can be lost on the way", granted[i], topics[i]);
+                LOG.warn(
+                        "The broker grants quality {} for '{}': messages can be lost on the way",
+                        granted[i],
+                        topics[i]);
             }
         }
     }
@@ -165,8 +167,7 @@ final class Connection implements MqttCallback {
     @Override
     public void messageArrived(String topic, MqttMessage message) {
         Message arrived = new Message(topic, message.getPayload(), clock.instant(), message.isRetained());
-        plan.receiver()
-                .accept(new Arrival(arrived, message.getId(), message.getQos(), message.isDuplicate(), this));
+        plan.receiver().accept(new Arrival(arrived, message.getId(), message.getQos(), message.isDuplicate(), this));
     }
 
     @Override

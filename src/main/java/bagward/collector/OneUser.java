@@ -33,7 +33,6 @@ final class OneUser implements ActiveMQSecurityManager {
     }
 
     private static boolean same(String given, String wanted) {
-        return MessageDigest.isEqual(
-                given.getBytes(StandardCharsets.UTF_8), wanted.getBytes(StandardCharsets.UTF_8));
+        return MessageDigest.isEqual(given.getBytes(StandardCharsets.UTF_8), wanted.getBytes(StandardCharsets.UTF_8));
     }
 }

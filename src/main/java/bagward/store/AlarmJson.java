@@ -4,6 +4,7 @@ import bagward.alarm.Alarm;
 import bagward.alarm.AlarmEvent;
 import bagward.alarm.AlarmKey;
 import bagward.alarm.AlarmPhase;
+import bagward.alarm.Aside;
 import bagward.alarm.RuleId;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -25,7 +26,17 @@ final class AlarmJson {
         alarm.acknowledgedAt().ifPresent(at -> document.put("acknowledgedAt", at.toString()));
         alarm.acknowledgedBy().ifPresent(by -> document.put("acknowledgedBy", by));
         alarm.clearSince().ifPresent(at -> document.put("clearSince", at.toString()));
+        alarm.aside().ifPresent(aside -> document.set("aside", write(aside)));
         return document.toString();
+    }
+
+    private static ObjectNode write(Aside aside) {
+        ObjectNode part = Json.object()
+                .put("by", aside.by())
+                .put("from", aside.from().toString())
+                .put("why", aside.why());
+        aside.until().ifPresent(until -> part.put("until", until.toString()));
+        return part;
     }
 
     /** The alarm of a document. */
@@ -39,7 +50,13 @@ final class AlarmJson {
                 time(document, "acknowledgedAt"),
                 Json.optional(document, "acknowledgedBy", Function.identity()),
                 time(document, "clearSince"),
-                Json.text(document, "message"));
+                Json.text(document, "message"),
+                Optional.ofNullable(document.get("aside")).map(AlarmJson::readAside));
+    }
+
+    private static Aside readAside(JsonNode part) {
+        return new Aside(
+                Json.text(part, "by"), Json.instant(part, "from"), time(part, "until"), Json.text(part, "why"));
     }
 
     /** The document of an event. */

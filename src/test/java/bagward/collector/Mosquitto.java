@@ -54,7 +54,9 @@ public final class Mosquitto implements AutoCloseable {
 
     private static Process launch(Path folder, int port) throws IOException {
         Process process = new ProcessBuilder(
-                        PROGRAM.toString(), "-c", folder.resolve("mosquitto.conf").toString())
+                        PROGRAM.toString(),
+                        "-c",
+                        folder.resolve("mosquitto.conf").toString())
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("mosquitto.log").toFile())
                 .start();

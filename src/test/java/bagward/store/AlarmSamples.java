@@ -5,6 +5,7 @@ import bagward.alarm.AlarmBook;
 import bagward.alarm.AlarmEvent;
 import bagward.alarm.AlarmKey;
 import bagward.alarm.AlarmPhase;
+import bagward.alarm.Aside;
 import bagward.alarm.RuleId;
 import bagward.alarm.Subject;
 import bagward.bag.TagCode;
@@ -46,7 +47,7 @@ final class AlarmSamples {
                         Optional.empty(),
                         message),
                 new Alarm(
-                        new AlarmKey(rule, new Subject.OfSensor(new SensorId("air:1".replace(':', '-')))),
+                        new AlarmKey(rule, new Subject.OfSensor(new SensorId("air-1"))),
                         AlarmPhase.ACKNOWLEDGED,
                         TIME,
                         Optional.of(TIME.plusSeconds(60)),
@@ -62,7 +63,22 @@ final class AlarmSamples {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.of(TIME.plusSeconds(120)),
-                        message)));
+                        message),
+                hidden("shelved", AlarmPhase.SHELVED, Optional.of(TIME.plusSeconds(7200)), message),
+                hidden("out", AlarmPhase.OUT_OF_SERVICE, Optional.empty(), message)));
+    }
+
+    private static Alarm hidden(String rule, AlarmPhase phase, Optional<Instant> until, String message) {
+        return new Alarm(
+                new AlarmKey(new RuleId(rule), new Subject.InHouse(new HouseId("north"))),
+                phase,
+                TIME,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                message,
+                Optional.of(new Aside("Ida", TIME, until, "vents under repair")));
     }
 
     /** An event with this message. */

@@ -60,7 +60,8 @@ public record SenMl(List<Place> places) implements PayloadFormat {
         if (!place.at().isEmpty()) {
             return candidate.name().endsWith(place.at());
         }
-        return candidate.unit()
+        return candidate
+                .unit()
                 .flatMap(MeasureUnit::ofCode)
                 .filter(u -> u.quantity() == place.quantity())
                 .isPresent();

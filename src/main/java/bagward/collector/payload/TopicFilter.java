@@ -14,16 +14,15 @@ public record TopicFilter(String text) {
     /** Refuses what a broker would refuse. */
     public TopicFilter {
         if (!isOne(text)) {
-            throw new ImpossibleValueException("topic filter '" + text + "' is not allowed: levels parted by '/', '+' only"
-                    + " as a whole level, '#' only as the last (MQTT 3.1.1 section 4.7.1)");
+            throw new ImpossibleValueException(
+                    "topic filter '" + text + "' is not allowed: levels parted by '/', '+' only"
+                            + " as a whole level, '#' only as the last (MQTT 3.1.1 section 4.7.1)");
         }
     }
 
     /** Whether a text is a topic filter. */
     public static boolean isOne(String text) {
-        if (text.isEmpty()
-                || text.indexOf('\0') >= 0
-                || text.getBytes(StandardCharsets.UTF_8).length > LONGEST_BYTES) {
+        if (text.isEmpty() || text.indexOf('\0') >= 0 || text.getBytes(StandardCharsets.UTF_8).length > LONGEST_BYTES) {
             return false;
         }
         String[] levels = text.split("/", -1);

@@ -52,7 +52,8 @@ class SenMlPackTest {
         assertEquals(expected.get("n").textValue(), actual.name());
         assertEquals(expected.path("u").asText(""), actual.unit().orElse(""));
         assertEquals(
-                Math.round(expected.get("t").doubleValue() * 1000), actual.time().toEpochMilli());
+                Math.round(expected.get("t").doubleValue() * 1000),
+                actual.time().toEpochMilli());
         assertEquals(expected.path("s").asDouble(Double.NaN), actual.sum().orElse(Double.NaN));
         assertEquals(expectedValue(expected), actual.value());
     }

@@ -1,0 +1,204 @@
+package bagward.watch;
+
+import bagward.alarm.AlarmEngine;
+import bagward.alarm.AlarmKey;
+import bagward.alarm.Step;
+import bagward.bag.BagMaterial;
+import bagward.bag.Bagging;
+import bagward.bag.Head;
+import bagward.bag.MaterialId;
+import bagward.bag.Register;
+import bagward.bag.RegisterChange;
+import bagward.bag.RegisterRules;
+import bagward.bag.TagCode;
+import bagward.board.Assessment;
+import bagward.board.BaggedClimate;
+import bagward.board.Board;
+import bagward.board.BoardBuilder;
+import bagward.board.BoardInputs;
+import bagward.climate.Reading;
+import bagward.climate.ReadingSource;
+import bagward.collector.CollectorState;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * The running watch: makes the board soon after news, and every few seconds without any. The first board is there when
+ * the constructor returns; those after it come from {@link #start} on.
+ */
+public final class LiveWatch implements Watch, AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(LiveWatch.class);
+
+    private final Clock clock;
+    private final Knowledge knowledge;
+    private final Map<MaterialId, BagMaterial> materials;
+    private final WatchStores stores;
+    private final WatchSettings settings;
+    private final ReadingWindow window;
+    private final RegisterKeeper register;
+    private final AlarmKeeper alarms;
+    private final HealthBook health;
+    private final Listeners listeners = new Listeners();
+    private final Ticker ticker;
+    private final Object ticking = new Object();
+    private volatile Latest latest;
+
+    /**
+     * Loads register, alarms and readings, and makes the first board.
+     *
+     * @param clock the station's clock
+     * @param knowledge what the configuration says
+     * @param stores where everything is kept
+     * @param settings how it runs
+     * @throws bagward.fault.RefusedInputException if the stored register no longer fits the configuration
+     * @throws bagward.store.StoreException if the store cannot be read
+     */
+    public LiveWatch(Clock clock, Knowledge knowledge, WatchStores stores, WatchSettings settings) {
+        this.clock = clock;
+        this.knowledge = knowledge;
+        this.materials = knowledge.materialsById();
+        this.stores = stores;
+        this.settings = settings;
+        this.register = new RegisterKeeper(
+                new RegisterRules(knowledge.station(), materials.keySet()),
+                stores.register(),
+                settings.futureTolerance());
+        this.alarms = new AlarmKeeper(stores.alarms());
+        this.health = new HealthBook(stores.quarantine());
+        this.window = ReadingWindow.of(knowledge.station(), stores.readings(), now().minus(settings.window()));
+        this.ticker = new Ticker(this::tryTick, settings.shortestPause(), settings.longestPause());
+        this.latest = look(now());
+        health.ticked(latest.board.at(), Duration.ZERO);
+    }
+
+    /**
+     * Starts making boards.
+     *
+     * @param collector how the collector is, for the health page
+     */
+    public void start(Supplier<CollectorState> collector) {
+        health.watch(collector);
+        ticker.start();
+    }
+
+    /** Takes readings that are on disk; they are on the next board. Returns at once. */
+    public void stored(List<Reading> readings) {
+        window.add(readings);
+        ticker.ask();
+    }
+
+    @Override
+    public Board board() {
+        return latest.board;
+    }
+
+    @Override
+    public Subscription listen(Consumer<Board> listener) {
+        return listeners.add(listener);
+    }
+
+    @Override
+    public Register register() {
+        return register.register();
+    }
+
+    @Override
+    public void change(List<RegisterChange> changes, String by) {
+        register.change(changes, by, now());
+        tryTick();
+    }
+
+    @Override
+    public boolean acknowledge(AlarmKey key, String by) {
+        synchronized (ticking) {
+            Step step = AlarmEngine.acknowledge(alarms.book(), key, by, now());
+            if (!step.changed()) {
+                return false;
+            }
+            health.saved(alarms.take(step));
+            publish(latest.with(BoardBuilder.board(latest.in, latest.assessment, step.book())));
+            return true;
+        }
+    }
+
+    @Override
+    public Optional<BagHistory> history(TagCode tag) {
+        Instant now = now();
+        return register()
+                .find(tag)
+                .flatMap(head -> newestBagging(head).map(bagging -> {
+                    BaggedClimate climate = BoardBuilder.climate(inputs(now, stores.readings()), head, bagging);
+                    return new BagHistory(head, bagging, climate.house(), climate.bag());
+                }));
+    }
+
+    private static Optional<Bagging> newestBagging(Head head) {
+        List<Bagging> baggings = head.baggings();
+        return baggings.isEmpty() ? Optional.empty() : Optional.of(baggings.get(baggings.size() - 1));
+    }
+
+    @Override
+    public Health health() {
+        return health.now();
+    }
+
+    private void tryTick() {
+        synchronized (ticking) {
+            long start = System.nanoTime();
+            try {
+                Instant now = now();
+                window.forgetBefore(now.minus(settings.window()));
+                publish(look(now));
+                health.ticked(now, Duration.ofNanos(System.nanoTime() - start));
+            } catch (RuntimeException e) {
+                LOG.error("the board could not be made; it is tried again", e);
+                health.failed(e);
+            }
+        }
+    }
+
+    private Latest look(Instant now) {
+        BoardInputs in = inputs(now, window);
+        Assessment assessment = BoardBuilder.assess(in, alarms.book());
+        Step step = AlarmEngine.step(alarms.book(), now, assessment.verdicts(), knowledge.rules());
+        health.saved(alarms.take(step));
+        return new Latest(in, assessment, BoardBuilder.board(in, assessment, step.book()));
+    }
+
+    private void publish(Latest next) {
+        latest = next;
+        listeners.publish(next.board);
+    }
+
+    private BoardInputs inputs(Instant now, ReadingSource readings) {
+        return new BoardInputs(
+                now, knowledge.station(), register(), materials, readings, knowledge.rules(), knowledge.organisms());
+    }
+
+    private Instant now() {
+        return clock.instant().truncatedTo(ChronoUnit.MILLIS);
+    }
+
+    /** Stops; the stores are the caller's to close. */
+    @Override
+    public void close() {
+        ticker.close();
+        listeners.close();
+    }
+
+    /** The newest board and what it was made of. */
+    private record Latest(BoardInputs in, Assessment assessment, Board board) {
+        Latest with(Board next) {
+            return new Latest(in, assessment, next);
+        }
+    }
+}
