@@ -2,22 +2,23 @@ package bagward.app;
 
 import bagward.collector.BrokerLink;
 import bagward.collector.BrokerSettings;
-import bagward.collector.CollectorState;
 import bagward.collector.EmbeddedBroker;
 import bagward.collector.MqttCollector;
 import bagward.site.Site;
 import bagward.store.SqliteStores;
-import bagward.watch.Health;
+import bagward.watch.Knowledge;
 import bagward.watch.LiveWatch;
 import bagward.watch.Watch;
-import bagward.watch.WatchParts;
-import bagward.watch.WatchedParts;
+import bagward.watch.WatchSettings;
+import bagward.watch.WatchStores;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import org.slf4j.LoggerFactory;
 
 /** All parts, wired and running; closed in the reverse order of their start. */
 final class Running implements AutoCloseable {
@@ -39,7 +40,7 @@ final class Running implements AutoCloseable {
             if (configuration.broker() instanceof BrokerSettings.Embedded embedded) {
                 start(EmbeddedBroker.start(embedded));
             }
-            watch = start(new LiveWatch(parts(configuration, stores, clock), this::watched));
+            watch = start(new LiveWatch(clock, knowledge(configuration), stores(stores), WatchSettings.USUAL));
             collector = start(new MqttCollector(
                     clock,
                     configuration.broker(),
@@ -56,7 +57,7 @@ final class Running implements AutoCloseable {
         }
     }
 
-    private static java.nio.file.Path database(Configuration configuration) {
+    private static Path database(Configuration configuration) {
         try {
             Files.createDirectories(configuration.storeFolder());
         } catch (IOException e) {
@@ -68,29 +69,16 @@ final class Running implements AutoCloseable {
         return configuration.storeFolder().resolve("bagward.db");
     }
 
-    private static WatchParts parts(Configuration configuration, SqliteStores stores, Clock clock) {
-        return new WatchParts(
-                clock,
+    private static Knowledge knowledge(Configuration configuration) {
+        return new Knowledge(
                 configuration.station(),
-                configuration.materials(),
+                List.copyOf(configuration.materials().values()),
                 configuration.rules(),
-                configuration.organisms(),
-                stores.readings(),
-                stores.quarantine(),
-                stores.register(),
-                stores.alarms());
+                configuration.organisms());
     }
 
-    private WatchedParts watched() {
-        CollectorState state = collector.state();
-        return new WatchedParts(
-                List.of(
-                        new Health.Part("collector", state.connected(), state.says()),
-                        new Health.Part(
-                                "store",
-                                state.storing(),
-                                state.storing() ? "The last commit went well." : state.says())),
-                state.lastMessageAt());
+    private static WatchStores stores(SqliteStores stores) {
+        return new WatchStores(stores.readings(), stores.quarantine(), stores.register(), stores.alarms());
     }
 
     private <T extends AutoCloseable> T start(T part) {
@@ -100,7 +88,7 @@ final class Running implements AutoCloseable {
 
     /** Begins to tick and opens the pages. */
     void open() {
-        watch.start();
+        watch.start(collector::state);
         site.start();
     }
 
@@ -128,7 +116,7 @@ final class Running implements AutoCloseable {
             try {
                 part.close();
             } catch (Exception e) {
-                org.slf4j.LoggerFactory.getLogger(Running.class).warn("a part did not close cleanly", e);
+                LoggerFactory.getLogger(Running.class).warn("a part did not close cleanly", e);
             }
         }
     }
