@@ -14,7 +14,13 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {VersionCommand.class, CommandLine.HelpCommand.class},
+        subcommands = {
+            RunCommand.class,
+            DemoCommand.class,
+            CheckCommand.class,
+            VersionCommand.class,
+            CommandLine.HelpCommand.class
+        },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",

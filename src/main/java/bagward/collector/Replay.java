@@ -71,7 +71,8 @@ public final class Replay {
             failIfAny();
             return sent;
         } catch (MqttException e) {
-            throw new BrokerException("the broker at " + broker.url() + " does not take the replay: check that it runs", e);
+            throw new BrokerException(
+                    "the broker at " + broker.url() + " does not take the replay: check that it runs", e);
         }
     }
 

@@ -16,6 +16,8 @@ public final class Site implements AutoCloseable {
     private final SiteSettings settings;
     private final Pages pages;
     private final LiveFeed live;
+    private final QuarantineStore quarantine;
+    private final AlarmStore journal;
     private final Javalin server;
 
     /**
@@ -29,6 +31,8 @@ public final class Site implements AutoCloseable {
      */
     public Site(SiteSettings settings, Watch watch, QuarantineStore quarantine, AlarmStore journal, Clock clock) {
         this.settings = settings;
+        this.quarantine = quarantine;
+        this.journal = journal;
         this.pages = new Pages(watch, clock);
         this.live = new LiveFeed(watch, clock);
         this.server = Javalin.create(this::configure);
@@ -53,7 +57,14 @@ public final class Site implements AutoCloseable {
         routes.before(SafeAnswers::checkSize);
         new Assets(settings.wall()).addTo(routes);
         new StartPages(pages, settings.wall()).addTo(routes);
-        new HeadPages(pages, settings).addTo(routes);
+        HeadPages heads = new HeadPages(pages, settings);
+        heads.addTo(routes);
+        new HeadEntries(pages, heads).addTo(routes);
+        new PutOnPages(pages, settings).addTo(routes);
+        new ImportPages(pages).addTo(routes);
+        new AlarmPages(pages, journal).addTo(routes);
+        new SensorPages(pages, quarantine).addTo(routes);
+        new PeoplePages(pages).addTo(routes);
         new JsonInterface(pages).addTo(routes);
         routes.sse("/live", live::join);
         new ErrorPages(pages).addTo(routes);

@@ -52,7 +52,8 @@ final class CollectorRate {
             CountDownLatch all = new CountDownLatch(messages);
             MqttConnectOptions options = link.connectOptions(true);
             client.connect(options).waitForCompletion();
-            client.subscribe("house/air", 1, (topic, message) -> all.countDown()).waitForCompletion();
+            client.subscribe("house/air", 1, (topic, message) -> all.countDown())
+                    .waitForCompletion();
             long began = System.nanoTime();
             publish(link, messages);
             all.await();

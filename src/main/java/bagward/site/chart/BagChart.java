@@ -22,7 +22,6 @@ public final class BagChart {
     private static final double RIGHT = 54;
     private static final double GAP = 40;
     private static final double TOP = 26;
-    private static final IntPredicate ALWAYS = i -> true;
 
     private final BagHistory history;
     private final ZoneId zone;
@@ -97,7 +96,7 @@ public final class BagChart {
                 title,
                 frame,
                 values(frame, scale),
-                new Trace(frame, house.grid()).line(house, ALWAYS),
+                new Trace(frame, house.grid()).line(house, i -> true),
                 trace.line(bag.middle(), measured),
                 trace.line(bag.middle(), measured.negate()),
                 trace.band(bag.low(), bag.high(), measured.negate()),
@@ -112,7 +111,7 @@ public final class BagChart {
         RegularSeries light = history.house().light();
         Scale scale = scale(List.of(light), 100);
         Frame frame = frame(top, height, scale);
-        String line = new Trace(frame, light.grid()).line(light, ALWAYS);
+        String line = new Trace(frame, light.grid()).line(light, i -> true);
         List<Panel.Label> values = values(frame, new Scale(scale.low(), scale.high(), scale.high() - scale.low()));
         Panel.Label none = new Panel.Label(0, 0, "");
         return new Panel(

@@ -18,6 +18,7 @@ import bagward.site.view.Places;
 import bagward.site.view.ToDo;
 import bagward.site.view.Words;
 import bagward.watch.BagHistory;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -81,7 +82,7 @@ public record BagPage(
         static BagClimateView of(BagHistory history, Board board, double dampLimit, boolean whole) {
             Instant end = history.bag().grid().end();
             Instant begin = history.bag().grid().start();
-            Instant shortBegin = end.minus(java.time.Duration.ofHours(48));
+            Instant shortBegin = end.minus(Duration.ofDays(2));
             Instant from = whole || shortBegin.isBefore(begin) ? begin : shortBegin;
             List<HourRow> hours = HourRow.of(history, board.zone(), from);
             return new BagClimateView(

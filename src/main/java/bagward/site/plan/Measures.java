@@ -15,7 +15,7 @@ import java.util.List;
  */
 record Measures(Sheet sheet, double spot, int baysAbreast, int housesAbreast) {
     /** Height of a spot for each unit of its width. */
-    static final double TALL = 1.16;
+    static final double TALL = 1.26;
 
     /** Room for the numbers at the left of a bench, for each unit of a spot. */
     private static final double RULER = 0.42;

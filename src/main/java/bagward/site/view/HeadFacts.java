@@ -39,7 +39,12 @@ public final class HeadFacts {
 
     /** Pollen score in words. */
     public static String score(PollenScore score) {
-        return score.ordinal() + " – " + score.name().toLowerCase(Locale.ROOT);
+        return switch (score) {
+            case NONE -> "0, none";
+            case TRACE -> "1, a trace";
+            case CLEAR -> "2, clearly there";
+            case PLENTIFUL -> "3, plenty";
+        };
     }
 
     /** Kind of pollination in words. */
