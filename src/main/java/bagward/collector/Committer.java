@@ -96,7 +96,8 @@ final class Committer {
     private void commitEach(List<Arrival> arrivals) throws InterruptedException {
         int start = 0;
         for (int i = 1; i <= arrivals.size(); i++) {
-            if (i == arrivals.size() || !arrivals.get(i).from().equals(arrivals.get(start).from())) {
+            if (i == arrivals.size()
+                    || !arrivals.get(i).from().equals(arrivals.get(start).from())) {
                 commit(arrivals.subList(start, i));
                 start = i;
             }
@@ -104,9 +105,8 @@ final class Committer {
     }
 
     private void commit(List<Arrival> arrivals) throws InterruptedException {
-        List<Decoded> decoded = arrivals.stream()
-                .map(a -> parts.decoder().decode(a.message()))
-                .toList();
+        List<Decoded> decoded =
+                arrivals.stream().map(a -> parts.decoder().decode(a.message())).toList();
         if (untilDone(() -> learn(arrivals, decoded)).isEmpty()) {
             return;
         }
@@ -156,8 +156,7 @@ final class Committer {
         if (!decoded.refusals().isEmpty()) {
             String reason = String.join("; ", decoded.refusals());
             batch.refused()
-                    .add(new Quarantined(
-                            message.arrivedAt(), message.topic(), Payload.of(message.bytes()), reason));
+                    .add(new Quarantined(message.arrivedAt(), message.topic(), Payload.of(message.bytes()), reason));
         }
     }
 
