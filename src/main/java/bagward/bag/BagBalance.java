@@ -1,5 +1,7 @@
 package bagward.bag;
 
+import bagward.climate.MoistAir;
+
 /**
  * The well-mixed balance of one bag, stepped exactly over cells of constant input.
  *
@@ -78,7 +80,7 @@ final class BagBalance {
         temperatureEnd += (target - temperatureEnd) * covered;
         laggedEnd += (temperature - laggedEnd) * covered;
         lightEnd += (global - lightEnd) * covered;
-        saturation = Saturation.kilopascals(temperature);
+        saturation = MoistAir.saturationKilopascals(temperature);
     }
 
     /** Steps the vapour after the heat: house vapour pressure kPa, share of day. */
@@ -98,7 +100,7 @@ final class BagBalance {
     }
 
     private void condense(double cooling) {
-        double most = cooling > 0 ? saturation * Saturation.ratio(temperature, cooling) : saturation;
+        double most = cooling > 0 ? MoistAir.saturationKilopascals(temperature - cooling) : saturation;
         filmWet = vapour >= most;
         if (filmWet) {
             vapour = most;

@@ -1,6 +1,7 @@
 package bagward.bag;
 
 import bagward.climate.Climate;
+import bagward.climate.MoistAir;
 import bagward.climate.TimeGrid;
 import java.util.BitSet;
 
@@ -80,13 +81,13 @@ final class BagEstimate {
     }
 
     private void vapour(int i, double day, double temperatureVariance) {
-        double houseSaturation = Saturation.kilopascals(houseTemperature[i]);
+        double houseSaturation = MoistAir.saturationKilopascals(houseTemperature[i]);
         balance.stepVapour(houseHumidity[i] / 100 * houseSaturation, day);
         double percent = balance.humidity();
         double dryness = 100 - percent;
         double openShare =
                 1 - share(belief.closureByNight().mean(), belief.closureByDay().mean(), day);
-        double byTemperature = balance.openHumidity() * Saturation.growth(balance.temperature());
+        double byTemperature = balance.openHumidity() * relativeSlope(balance.temperature());
         double byHouse = sensor.humidityAt(houseHumidity[i]) * houseSaturation / balance.saturation();
         double rest = belief.humidityRest();
         double variance =
@@ -102,5 +103,11 @@ final class BagEstimate {
 
     private static double share(double night, double day, double dayShare) {
         return night + (day - night) * dayShare;
+    }
+
+    /** Relative growth of the saturation pressure, per K: FAO-56 equation 13 over equation 11; t in °C. */
+    private static double relativeSlope(double celsius) {
+        double below = celsius + 237.3;
+        return 4098 / (below * below);
     }
 }

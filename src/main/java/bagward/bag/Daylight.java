@@ -1,10 +1,9 @@
 package bagward.bag;
 
+import bagward.climate.Light;
+
 /** Where day and night part for a bag, by the light that falls on it. */
 final class Daylight {
-    /** Photosynthetic photons per joule of global light, µmol J⁻¹: 0.45 · 4.57 (McCree 1972), about ±5 %. */
-    static final double PHOTONS_PER_JOULE = 2.057;
-
     /**
      * Global light, W m⁻², from which the head counts as fully awake (pores open, no net cooling to the cover). A prior:
      * about 50 µmol m⁻² s⁻¹, where the pores of most leaves begin to open.
@@ -15,7 +14,7 @@ final class Daylight {
 
     /** Global light, W m⁻², of a photon flux density, µmol m⁻² s⁻¹; small negative readings count as dark. */
     static double global(double photons) {
-        return Math.max(0, photons) / PHOTONS_PER_JOULE;
+        return Math.max(0, photons) / Light.MICROMOLES_PER_GLOBAL_WATT;
     }
 
     /** Share of day, 0 in the dark to 1, at a global light in W m⁻². */

@@ -33,6 +33,13 @@ public record Span(Instant from, Instant to) {
         return Duration.between(from, to);
     }
 
+    /** What two spans share; of no length where they share nothing. */
+    public Span within(Span other) {
+        Instant start = from.isAfter(other.from) ? from : other.from;
+        Instant end = to.isBefore(other.to) ? to : other.to;
+        return end.isBefore(start) ? new Span(start, start) : new Span(start, end);
+    }
+
     /** Whether an instant lies in it. */
     public boolean holds(Instant instant) {
         return !instant.isBefore(from) && instant.isBefore(to);

@@ -1,5 +1,6 @@
 package bagward.climate;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -15,6 +16,9 @@ import net.e175.klaus.solarpositioning.SunriseResult;
  * 2008; Solar Energy 76:577, 2004), stated uncertainty 0.0003°, as the library solarpositioning carries it.
  */
 public final class Sun {
+    private static final double SECONDS_PER_DEGREE = 240;
+    private static final Duration ONE_DAY = Duration.ofDays(1);
+
     private Sun() {}
 
     /** Position without refraction by the atmosphere: the true direction, which sunshine is computed from. */
@@ -44,14 +48,33 @@ public final class Sun {
         return new SunPosition(position.azimuth(), position.zenithAngle());
     }
 
-    /** Sunrise, transit and sunset of a civil day in a zone. */
+    /**
+     * Sunrise, transit and sunset of the solar day whose noon lies in a civil day. In high summer under daylight saving
+     * the sunset may fall after midnight; it still is the one that follows the sunrise.
+     */
     public static SunDay day(Site site, LocalDate day, ZoneId zone) {
-        ZonedDateTime noon = day.atTime(12, 0).atZone(zone);
+        Span civil = Span.ofDay(day, zone);
+        SunDay sun = solarDay(site, day);
+        if (sun.transit().isBefore(civil.from())) {
+            return solarDay(site, day.plusDays(1));
+        }
+        return civil.holds(sun.transit()) ? sun : solarDay(site, day.minusDays(1));
+    }
+
+    /** Counted in mean solar time of the place, so that noon is in the middle and the night at the ends. */
+    private static SunDay solarDay(Site site, LocalDate day) {
+        ZoneOffset meanSolarTime = ZoneOffset.ofTotalSeconds((int) Math.round(site.longitude() * SECONDS_PER_DEGREE));
+        ZonedDateTime noon = day.atTime(12, 0).atZone(meanSolarTime);
         SunriseResult result = SPA.calculateSunriseTransitSet(noon, site.latitude(), site.longitude(), deltaT(day));
         Instant transit = result.transit().toInstant();
         if (result instanceof SunriseResult.RegularDay regular) {
+            Instant sunrise = regular.sunrise().toInstant();
+            Instant sunset = regular.sunset().toInstant();
+            // days before and after polar day: the calendar day may cut the short night off at its wrong end
             return new SunDay.Regular(
-                    regular.sunrise().toInstant(), transit, regular.sunset().toInstant());
+                    sunrise.isAfter(transit) ? sunrise.minus(ONE_DAY) : sunrise,
+                    transit,
+                    sunset.isBefore(transit) ? sunset.plus(ONE_DAY) : sunset);
         }
         return result instanceof SunriseResult.AllDay ? new SunDay.UpAllDay(transit) : new SunDay.DownAllDay(transit);
     }

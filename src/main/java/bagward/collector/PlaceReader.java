@@ -77,7 +77,7 @@ final class PlaceReader {
     }
 
     private static Optional<MeasureUnit> unit(Section read, Optional<SourceReader.Kind> kind, Quantity quantity) {
-        boolean optional = read.has("unit-at") || kind.isPresent() && kind.get() == SourceReader.Kind.SENML;
+        boolean optional = kind.filter(SourceReader.Kind.SENML::equals).isPresent() || read.has("unit-at");
         if (!read.has("unit") && optional) {
             return Optional.empty();
         }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.climate.Climate;
+import bagward.climate.Light;
 import bagward.climate.RegularSeries;
 import bagward.climate.TimeGrid;
 import java.time.Duration;
@@ -195,7 +196,7 @@ class BagClimatesTest {
                 MINUTE,
                 filled(cells, temperature),
                 filled(cells, humidity),
-                filled(cells, global * Daylight.PHOTONS_PER_JOULE));
+                filled(cells, global * Light.MICROMOLES_PER_GLOBAL_WATT));
     }
 
     private static Climate randomHouse(Random random, int cells) {

@@ -17,7 +17,7 @@ import org.apache.commons.csv.CSVRecord;
  * by ';', value, unit, tolerance (absolute, or relative when it ends in '%'), source.
  */
 record PublishedCheck(
-        String quantity, Map<String, Double> inputs, double value, String unit, double tolerance, String source) {
+        String quantity, Map<String, String> inputs, double value, String unit, double tolerance, String source) {
 
     static Stream<PublishedCheck> of(String file) {
         CSVFormat format = CSVFormat.DEFAULT
@@ -36,10 +36,10 @@ record PublishedCheck(
     }
 
     private static PublishedCheck ofRecord(CSVRecord row) {
-        Map<String, Double> inputs = new HashMap<>();
+        Map<String, String> inputs = new HashMap<>();
         for (String part : row.get("inputs").split(";", -1)) {
             String[] pair = part.split("=", 2);
-            inputs.put(pair[0], Double.parseDouble(pair[1]));
+            inputs.put(pair[0], pair[1]);
         }
         double value = Double.parseDouble(row.get("value"));
         String tolerance = row.get("tolerance");
@@ -50,6 +50,10 @@ record PublishedCheck(
     }
 
     double input(String name) {
+        return Double.parseDouble(word(name));
+    }
+
+    String word(String name) {
         return Objects.requireNonNull(inputs.get(name), () -> quantity + " needs the input " + name);
     }
 

@@ -39,7 +39,7 @@ public record SenMl(List<Place> places) implements PayloadFormat {
         List<RawValue> values = new ArrayList<>();
         Set<String> names = new LinkedHashSet<>();
         for (SenMlRecord candidate : records) {
-            if (candidate.value() instanceof Value.Number number && isMeant(place, candidate)) {
+            if (candidate.value() instanceof Value.Numeric number && isMeant(place, candidate)) {
                 names.add(candidate.name());
                 values.add(new RawValue(
                         place,

@@ -27,9 +27,10 @@ public record TopicFilter(String text) {
         }
         String[] levels = text.split("/", -1);
         for (int i = 0; i < levels.length; i++) {
-            boolean plus = levels[i].indexOf('+') >= 0;
             boolean hash = levels[i].indexOf('#') >= 0;
-            if ((plus || hash) && levels[i].length() > 1 || hash && i < levels.length - 1) {
+            boolean wildcard = hash || levels[i].indexOf('+') >= 0;
+            boolean misplaced = hash && i < levels.length - 1;
+            if (misplaced || (wildcard && levels[i].length() > 1)) {
                 return false;
             }
         }

@@ -60,7 +60,7 @@ class SenMlPackTest {
 
     private static Value expectedValue(JsonNode expected) {
         if (expected.has("v")) {
-            return new Value.Number(expected.get("v").doubleValue());
+            return new Value.Numeric(expected.get("v").doubleValue());
         }
         if (expected.has("vs")) {
             return new Value.Text(expected.get("vs").textValue());

@@ -1,0 +1,60 @@
+package bagward.site;
+
+import bagward.alarm.AlarmKey;
+import bagward.board.Board;
+import bagward.fault.RefusedInputException;
+import bagward.site.form.Fields;
+import bagward.site.page.AlarmsPage;
+import bagward.store.AlarmStore;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** The list of alarms, and their confirmation. */
+final class AlarmPages {
+    private static final int JOURNAL_LINES = 60;
+    private static final Pattern HEAD_ADDRESS = Pattern.compile("/bag/[A-Z0-9-]{1,24}");
+
+    private final Pages pages;
+    private final AlarmStore journal;
+
+    AlarmPages(Pages pages, AlarmStore journal) {
+        this.pages = pages;
+        this.journal = journal;
+    }
+
+    void addTo(RoutesConfig routes) {
+        routes.get("/alarms", this::list);
+        routes.post("/alarms/seen", this::seen);
+    }
+
+    private void list(Context ctx) {
+        Board board = pages.watch().board();
+        pages.show(ctx, "alarms", "Alarms", AlarmsPage.of(board, journal.newestEvents(JOURNAL_LINES)));
+    }
+
+    private void seen(Context ctx) {
+        Fields fields = new Fields(ctx.formParamMap(), pages.watch().board().zone(), pages.now());
+        String back = HEAD_ADDRESS.matcher(fields.sent("back")).matches() ? fields.sent("back") : "/alarms";
+        try {
+            String by = Worker.name(ctx, fields);
+            fields.check();
+            boolean done =
+                    key(fields).map(k -> pages.watch().acknowledge(k, by)).orElse(false);
+            Notice notice = done ? Notice.ACKNOWLEDGED : Notice.GONE;
+            ctx.redirect(back + "?done=" + notice.key(), HttpStatus.SEE_OTHER);
+        } catch (RefusedInputException nameless) {
+            ctx.redirect("/you", HttpStatus.SEE_OTHER);
+        }
+    }
+
+    private Optional<AlarmKey> key(Fields fields) {
+        return pages.watch().board().alarms().stream()
+                .map(a -> a.alarm().key())
+                .filter(k -> k.rule().value().equals(fields.sent("rule")))
+                .filter(k -> k.subject().key().equals(fields.sent("subject")))
+                .findFirst();
+    }
+}

@@ -1,0 +1,57 @@
+package bagward.site;
+
+import io.javalin.http.Context;
+import java.util.Arrays;
+
+/** What was just done; travels as a word in the address after a form was sent. */
+enum Notice {
+    /** Nothing. */
+    NONE(""),
+    /** A bag was put on. */
+    PUT_ON("Put on: the bag is in the register."),
+    /** A bag was swapped. */
+    SWAP("Swapped: the dry bag is in the register."),
+    /** A bag came off. */
+    TAKE_OFF("Taken off: it is in the register."),
+    /** A sensor was lent. */
+    LEND("Lent: the sensor counts for this bag from now on."),
+    /** A sensor was given back. */
+    GIVE_BACK("Given back: the sensor is spare again."),
+    /** A head was harvested. */
+    HARVEST("Harvested: it is in the register."),
+    /** A head was lost. */
+    LOSE("Given up: it is in the register."),
+    /** A file was imported. */
+    IMPORT("Imported: every line is in the register."),
+    /** An alarm was confirmed. */
+    ACKNOWLEDGED("Seen: the alarm is marked as yours."),
+    /** An alarm was gone before it was confirmed. */
+    GONE("This alarm is over or was confirmed by somebody else."),
+    /** A name was set. */
+    NAME("Your name is kept on this device."),
+    /** A tag was looked for in vain. */
+    NO_HEAD("No head has this tag. These are all heads.");
+
+    private final String words;
+
+    Notice(String words) {
+        this.words = words;
+    }
+
+    String words() {
+        return words;
+    }
+
+    /** The word in addresses. */
+    String key() {
+        return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
+
+    static Notice of(Context ctx) {
+        String key = ctx.queryParam("done");
+        return Arrays.stream(values())
+                .filter(n -> n.key().equals(key))
+                .findFirst()
+                .orElse(NONE);
+    }
+}

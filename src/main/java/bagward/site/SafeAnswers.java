@@ -1,0 +1,45 @@
+package bagward.site;
+
+import io.javalin.http.ContentTooLargeResponse;
+import io.javalin.http.Context;
+
+/** Headers that every answer carries, and limits that every request keeps. */
+final class SafeAnswers {
+    /** Largest request of all, an import file included, bytes. */
+    static final long LARGEST_IMPORT = 1024 * 1024;
+
+    /** Largest request elsewhere, bytes. */
+    static final int LARGEST_FORM = 32 * 1024;
+
+    private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; "
+            + "img-src 'self' data:; connect-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'";
+
+    private SafeAnswers() {}
+
+    static void addHeaders(Context ctx) {
+        ctx.header("Content-Security-Policy", POLICY)
+                .header("X-Content-Type-Options", "nosniff")
+                .header("X-Frame-Options", "DENY")
+                .header("Referrer-Policy", "same-origin")
+                .header("Cross-Origin-Opener-Policy", "same-origin")
+                .header("Cross-Origin-Resource-Policy", "same-origin")
+                .header("Permissions-Policy", "camera=(), geolocation=(), microphone=()");
+        ctx.contentType("text/plain; charset=utf-8");
+    }
+
+    static void checkSize(Context ctx) {
+        boolean form = !ctx.path().equals("/import");
+        if (form
+                && (ctx.contentLength() > LARGEST_FORM
+                        || (carriesBody(ctx) && ctx.bodyAsBytes().length > LARGEST_FORM))) {
+            throw new ContentTooLargeResponse();
+        }
+        if (ctx.contentLength() > LARGEST_IMPORT) {
+            throw new ContentTooLargeResponse();
+        }
+    }
+
+    private static boolean carriesBody(Context ctx) {
+        return ctx.contentLength() > 0 || ctx.header("Transfer-Encoding") != null;
+    }
+}

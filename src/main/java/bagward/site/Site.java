@@ -1,0 +1,100 @@
+package bagward.site;
+
+import bagward.store.AlarmStore;
+import bagward.store.QuarantineStore;
+import bagward.watch.Watch;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.util.JavalinBindException;
+import java.time.Clock;
+
+/** The pages, the JSON interface and the live updates, on one TCP port. */
+public final class Site implements AutoCloseable {
+    private static final int LARGEST_HEADER = 8192;
+
+    private final SiteSettings settings;
+    private final Pages pages;
+    private final LiveFeed live;
+    private final QuarantineStore quarantine;
+    private final AlarmStore journal;
+    private final Javalin server;
+
+    /**
+     * A site that is not started yet.
+     *
+     * @param settings what the configuration says
+     * @param watch the running watch
+     * @param quarantine messages that could not be used
+     * @param journal what alarms did
+     * @param clock the time now; the demo has its own
+     */
+    public Site(SiteSettings settings, Watch watch, QuarantineStore quarantine, AlarmStore journal, Clock clock) {
+        this.settings = settings;
+        this.quarantine = quarantine;
+        this.journal = journal;
+        this.pages = new Pages(watch, clock);
+        this.live = new LiveFeed(watch, clock);
+        this.server = Javalin.create(this::configure);
+    }
+
+    private void configure(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.http.maxRequestSize = SafeAnswers.LARGEST_IMPORT;
+        config.jetty.host = settings.host();
+        config.jetty.port = settings.port();
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setRequestHeaderSize(LARGEST_HEADER);
+            http.setSendServerVersion(false);
+        });
+        addRoutes(config.routes);
+    }
+
+    private void addRoutes(RoutesConfig routes) {
+        routes.before(SafeAnswers::addHeaders);
+        routes.before(OwnOrigin::check);
+        routes.before(SafeAnswers::checkSize);
+        new Assets(settings.wall()).addTo(routes);
+        new StartPages(pages, settings.wall()).addTo(routes);
+        HeadPages heads = new HeadPages(pages, settings);
+        heads.addTo(routes);
+        new HeadEntries(pages, heads).addTo(routes);
+        new PutOnPages(pages, settings).addTo(routes);
+        new ImportPages(pages).addTo(routes);
+        new AlarmPages(pages, journal).addTo(routes);
+        new SensorPages(pages, quarantine).addTo(routes);
+        new PeoplePages(pages).addTo(routes);
+        new JsonInterface(pages).addTo(routes);
+        routes.sse("/live", live::join);
+        new ErrorPages(pages).addTo(routes);
+    }
+
+    /**
+     * Starts to answer.
+     *
+     * @throws SiteException if the address is taken or does not exist
+     */
+    public void start() {
+        try {
+            server.start();
+        } catch (JavalinBindException taken) {
+            throw new SiteException(
+                    "page address " + settings.host() + ":" + settings.port()
+                            + " cannot be used: it is taken, not allowed or not of this machine."
+                            + " Choose another one in the configuration",
+                    taken);
+        }
+    }
+
+    /** The TCP port that is listened on. */
+    public int port() {
+        return server.port();
+    }
+
+    @Override
+    public void close() {
+        live.close();
+        server.stop();
+    }
+}

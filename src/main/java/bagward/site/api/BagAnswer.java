@@ -1,0 +1,76 @@
+package bagward.site.api;
+
+import bagward.board.BagView;
+import bagward.site.plan.Glyphs;
+import bagward.units.Quantity;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * A bag that is on, in the interface.
+ *
+ * @param tag code of the head
+ * @param house short name of the house
+ * @param bay short name of the bay
+ * @param spot number of the spot
+ * @param origin "measured" or "estimated": where temperature and humidity come from
+ * @param temperature air temperature in the bag
+ * @param humidity relative humidity in the bag
+ * @param filmWet whether water on the film is likely now
+ * @param dampMinutes how long it has been damp without a break, min
+ * @param risk mould risk with its reason
+ * @param putOn when it was put on
+ * @param due when it is due to come off
+ * @param material short name of the bag material
+ * @param seedParent line that bears the pod
+ * @param pollenParent line that gives pollen
+ * @param kind "self", "sib" or "cross"
+ * @param sensor the sensor that hangs in it
+ * @param worst highest priority of its alarms
+ */
+public record BagAnswer(
+        String tag,
+        String house,
+        String bay,
+        int spot,
+        String origin,
+        Optional<Value> temperature,
+        Optional<Value> humidity,
+        boolean filmWet,
+        long dampMinutes,
+        RiskAnswer risk,
+        Instant putOn,
+        Instant due,
+        String material,
+        String seedParent,
+        String pollenParent,
+        String kind,
+        Optional<String> sensor,
+        Optional<String> worst) {
+    static BagAnswer of(BagView bag) {
+        return new BagAnswer(
+                bag.head().tag().value(),
+                bag.head().spot().house().value(),
+                bag.head().spot().bay().value(),
+                bag.head().spot().number(),
+                Glyphs.measured(bag) ? "measured" : "estimated",
+                Value.of(bag.temperature(), Quantity.TEMPERATURE.unitCode()),
+                Value.of(bag.humidity(), Quantity.HUMIDITY.unitCode()),
+                bag.filmWet(),
+                bag.dampFor().toMinutes(),
+                RiskAnswer.of(bag.risk()),
+                bag.putOn(),
+                bag.due(),
+                bag.material().value(),
+                bag.head().seedParent().name(),
+                bag.head().pollenParent().name(),
+                word(bag.head().pollination().kind()),
+                bag.lentSensor().map(Object::toString),
+                bag.worst().map(BagAnswer::word));
+    }
+
+    static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,54 @@
+package bagward.site.api;
+
+import bagward.site.view.Freshness;
+import bagward.watch.Health;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How the running parts are, in the interface.
+ *
+ * @param well whether every part works and boards are made
+ * @param parts each part
+ * @param lastTick when the last board was made
+ * @param lastTickMillis how long that took, ms
+ * @param lastMessageAt when the last message arrived
+ * @param readingsStored readings stored since the start
+ * @param quarantined messages in quarantine
+ */
+public record HealthAnswer(
+        boolean well,
+        List<PartAnswer> parts,
+        Optional<Instant> lastTick,
+        long lastTickMillis,
+        Optional<Instant> lastMessageAt,
+        long readingsStored,
+        long quarantined) {
+    /** The answer for a state, asked at an instant. A watch that has stopped making boards is not well. */
+    public static HealthAnswer of(Health health, Instant now) {
+        boolean ticks = health.lastTick()
+                .map(at -> Duration.between(at, now).compareTo(Freshness.BOARD_LIMIT) <= 0)
+                .orElse(false);
+        return new HealthAnswer(
+                health.well() && ticks,
+                health.parts().stream()
+                        .map(p -> new PartAnswer(p.name(), p.well(), p.says()))
+                        .toList(),
+                health.lastTick(),
+                health.lastTickTook().toMillis(),
+                health.lastMessageAt(),
+                health.readingsStored(),
+                health.quarantined());
+    }
+
+    /**
+     * A part in the interface.
+     *
+     * @param name of the part
+     * @param well whether it works
+     * @param says one sentence
+     */
+    public record PartAnswer(String name, boolean well, String says) {}
+}

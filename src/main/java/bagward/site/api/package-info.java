@@ -1,0 +1,2 @@
+/** What the JSON interface answers, one record a thing. */
+package bagward.site.api;

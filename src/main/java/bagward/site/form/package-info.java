@@ -1,0 +1,2 @@
+/** What people enter: fields of forms, their faults, and the register changes they make. */
+package bagward.site.form;

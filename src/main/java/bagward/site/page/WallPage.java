@@ -1,0 +1,24 @@
+package bagward.site.page;
+
+import bagward.board.Board;
+import bagward.site.plan.Plan;
+import bagward.site.plan.Sheet;
+import bagward.site.view.Round;
+import bagward.site.view.Words;
+
+/**
+ * The wall screen.
+ *
+ * @param plan the bench plan
+ * @param round what to do now
+ * @param bags how many bags are on, in words
+ */
+public record WallPage(Plan plan, Round round, String bags) {
+    /** The wall of a board with at most so many lines to do. */
+    public static WallPage of(Board board, int lines) {
+        return new WallPage(
+                Plan.of(board, Sheet.WALL),
+                Round.of(board, lines),
+                Words.count(board.bags().size(), "bag on", "bags on"));
+    }
+}

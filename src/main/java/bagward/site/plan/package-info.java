@@ -1,0 +1,2 @@
+/** The bench plan: houses, bays and spots seen from above, with each bag drawn where it hangs. */
+package bagward.site.plan;

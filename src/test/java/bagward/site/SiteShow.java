@@ -1,0 +1,38 @@
+package bagward.site;
+
+import bagward.board.Board;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+
+/** Serves the invented station, to look at: arguments are the port and, if wanted, "calm". */
+final class SiteShow {
+    private SiteShow() {}
+
+    public static void main(String[] args) throws InterruptedException {
+        Clock clock = Clock.offset(Clock.fixed(Instant.parse("2027-05-11T07:40:00Z"), ZoneOffset.UTC), Duration.ZERO);
+        SampleWatch watch = new SampleWatch(clock);
+        if (args.length > 1 && args[1].equals("calm")) {
+            Board b = watch.board();
+            watch.show(new Board(
+                    b.at(),
+                    b.station(),
+                    b.zone(),
+                    b.houses(),
+                    b.bags(),
+                    b.sensors(),
+                    java.util.List.of(),
+                    b.newestReading()));
+        }
+        SampleStores stores = new SampleStores(clock.instant());
+        try (Site site = new Site(settings(Integer.parseInt(args[0])), watch, stores, stores, clock)) {
+            site.start();
+            Thread.currentThread().join();
+        }
+    }
+
+    static SiteSettings settings(int port) {
+        return new SiteSettings("127.0.0.1", port, WallScreen.USUAL, SampleStation.MATERIALS, 90);
+    }
+}
