@@ -1,14 +1,14 @@
 package bagward.watch;
 
-import bagward.collector.CollectorState;
 import bagward.store.QuarantineStore;
 import bagward.store.StoreException;
 import bagward.watch.Health.Part;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
 
 /** Notes how the parts are doing. Safe for use by several threads. */
@@ -17,19 +17,21 @@ final class HealthBook {
     private static final Duration STALE = Duration.ofMinutes(1);
 
     private final QuarantineStore quarantine;
-    private volatile Optional<Supplier<CollectorState>> collector = Optional.empty();
+    private final Supplier<WatchedParts> others;
+    private final AtomicLong stored = new AtomicLong();
     private volatile Optional<String> unsaved = Optional.empty();
     private volatile Optional<String> failure = Optional.empty();
     private volatile Optional<Instant> lastTick = Optional.empty();
     private volatile Duration lastTook = Duration.ZERO;
     private volatile long tickedAt = System.nanoTime();
 
-    HealthBook(QuarantineStore quarantine) {
+    HealthBook(QuarantineStore quarantine, Supplier<WatchedParts> others) {
         this.quarantine = quarantine;
+        this.others = others;
     }
 
-    void watch(Supplier<CollectorState> state) {
-        collector = Optional.of(state);
+    void stored(int readings) {
+        stored.addAndGet(readings);
     }
 
     void ticked(Instant at, Duration took) {
@@ -49,25 +51,12 @@ final class HealthBook {
 
     /** How everything is now. */
     Health now() {
-        Optional<CollectorState> state = collector.map(Supplier::get);
-        StoreLook store = look();
-        return new Health(
-                List.of(broker(state), collector(state), store.part, board()),
-                lastTick,
-                lastTook,
-                state.flatMap(CollectorState::lastMessageAt),
-                state.map(s -> s.counts().stored()).orElse(0L),
-                store.quarantined.orElse(0));
-    }
-
-    private static Part broker(Optional<CollectorState> state) {
-        boolean well = state.map(CollectorState::connected).orElse(false);
-        return new Part("broker", well, well ? "connected" : "no connection to the broker");
-    }
-
-    private static Part collector(Optional<CollectorState> state) {
-        return state.map(s -> new Part("collector", s.well(), s.says()))
-                .orElse(new Part("collector", false, "not started yet"));
+        WatchedParts watched = others.get();
+        Database database = database();
+        List<Part> parts = new ArrayList<>(watched.parts());
+        parts.add(database.part);
+        parts.add(board());
+        return new Health(parts, lastTick, lastTook, watched.lastMessageAt(), stored.get(), database.quarantined);
     }
 
     private Part board() {
@@ -81,15 +70,14 @@ final class HealthBook {
         return new Part("board", true, "made in " + lastTook.toMillis() + " ms");
     }
 
-    private StoreLook look() {
+    private Database database() {
         try {
             long count = quarantine.quarantinedCount();
-            return new StoreLook(
-                    new Part("store", unsaved.isEmpty(), unsaved.orElse("reads and writes")), OptionalLong.of(count));
+            return new Database(new Part("database", unsaved.isEmpty(), unsaved.orElse("reads and writes")), count);
         } catch (StoreException e) {
-            return new StoreLook(new Part("store", false, String.valueOf(e.getMessage())), OptionalLong.empty());
+            return new Database(new Part("database", false, String.valueOf(e.getMessage())), 0);
         }
     }
 
-    private record StoreLook(Part part, OptionalLong quarantined) {}
+    private record Database(Part part, long quarantined) {}
 }

@@ -3,10 +3,8 @@ package bagward.watch;
 import bagward.alarm.AlarmEngine;
 import bagward.alarm.AlarmKey;
 import bagward.alarm.Step;
-import bagward.bag.BagMaterial;
 import bagward.bag.Bagging;
 import bagward.bag.Head;
-import bagward.bag.MaterialId;
 import bagward.bag.Register;
 import bagward.bag.RegisterChange;
 import bagward.bag.RegisterRules;
@@ -18,13 +16,10 @@ import bagward.board.BoardBuilder;
 import bagward.board.BoardInputs;
 import bagward.climate.Reading;
 import bagward.climate.ReadingSource;
-import bagward.collector.CollectorState;
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -38,10 +33,7 @@ import org.slf4j.LoggerFactory;
 public final class LiveWatch implements Watch, AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(LiveWatch.class);
 
-    private final Clock clock;
-    private final Knowledge knowledge;
-    private final Map<MaterialId, BagMaterial> materials;
-    private final WatchStores stores;
+    private final WatchParts parts;
     private final WatchSettings settings;
     private final ReadingWindow window;
     private final RegisterKeeper register;
@@ -55,44 +47,39 @@ public final class LiveWatch implements Watch, AutoCloseable {
     /**
      * Loads register, alarms and readings, and makes the first board.
      *
-     * @param clock the station's clock
-     * @param knowledge what the configuration says
-     * @param stores where everything is kept
-     * @param settings how it runs
+     * @param parts what it works with
+     * @param others how the parts are that bring readings, for the health page
      * @throws bagward.fault.RefusedInputException if the stored register no longer fits the configuration
      * @throws bagward.store.StoreException if the store cannot be read
      */
-    public LiveWatch(Clock clock, Knowledge knowledge, WatchStores stores, WatchSettings settings) {
-        this.clock = clock;
-        this.knowledge = knowledge;
-        this.materials = knowledge.materialsById();
-        this.stores = stores;
+    public LiveWatch(WatchParts parts, Supplier<WatchedParts> others) {
+        this(parts, others, WatchSettings.USUAL);
+    }
+
+    LiveWatch(WatchParts parts, Supplier<WatchedParts> others, WatchSettings settings) {
+        this.parts = parts;
         this.settings = settings;
         this.register = new RegisterKeeper(
-                new RegisterRules(knowledge.station(), materials.keySet()),
-                stores.register(),
+                new RegisterRules(parts.station(), parts.materials().keySet()),
+                parts.register(),
                 settings.futureTolerance());
-        this.alarms = new AlarmKeeper(stores.alarms());
-        this.health = new HealthBook(stores.quarantine());
-        this.window = ReadingWindow.of(knowledge.station(), stores.readings(), now().minus(settings.window()));
+        this.alarms = new AlarmKeeper(parts.alarms());
+        this.health = new HealthBook(parts.quarantine(), others);
+        this.window = ReadingWindow.of(parts.station(), parts.readings(), now().minus(settings.window()));
         this.ticker = new Ticker(this::tryTick, settings.shortestPause(), settings.longestPause());
         this.latest = look(now());
         health.ticked(latest.board.at(), Duration.ZERO);
     }
 
-    /**
-     * Starts making boards.
-     *
-     * @param collector how the collector is, for the health page
-     */
-    public void start(Supplier<CollectorState> collector) {
-        health.watch(collector);
+    /** Starts making boards. */
+    public void start() {
         ticker.start();
     }
 
     /** Takes readings that are on disk; they are on the next board. Returns at once. */
     public void stored(List<Reading> readings) {
         window.add(readings);
+        health.stored(readings.size());
         ticker.ask();
     }
 
@@ -136,7 +123,7 @@ public final class LiveWatch implements Watch, AutoCloseable {
         return register()
                 .find(tag)
                 .flatMap(head -> newestBagging(head).map(bagging -> {
-                    BaggedClimate climate = BoardBuilder.climate(inputs(now, stores.readings()), head, bagging);
+                    BaggedClimate climate = BoardBuilder.climate(inputs(now, parts.readings()), head, bagging);
                     return new BagHistory(head, bagging, climate.house(), climate.bag());
                 }));
     }
@@ -169,7 +156,7 @@ public final class LiveWatch implements Watch, AutoCloseable {
     private Latest look(Instant now) {
         BoardInputs in = inputs(now, window);
         Assessment assessment = BoardBuilder.assess(in, alarms.book());
-        Step step = AlarmEngine.step(alarms.book(), now, assessment.verdicts(), knowledge.rules());
+        Step step = AlarmEngine.step(alarms.book(), now, assessment.verdicts(), parts.rules());
         health.saved(alarms.take(step));
         return new Latest(in, assessment, BoardBuilder.board(in, assessment, step.book()));
     }
@@ -181,11 +168,11 @@ public final class LiveWatch implements Watch, AutoCloseable {
 
     private BoardInputs inputs(Instant now, ReadingSource readings) {
         return new BoardInputs(
-                now, knowledge.station(), register(), materials, readings, knowledge.rules(), knowledge.organisms());
+                now, parts.station(), register(), parts.materials(), readings, parts.rules(), parts.organisms());
     }
 
     private Instant now() {
-        return clock.instant().truncatedTo(ChronoUnit.MILLIS);
+        return parts.clock().instant().truncatedTo(ChronoUnit.MILLIS);
     }
 
     /** Stops; the stores are the caller's to close. */

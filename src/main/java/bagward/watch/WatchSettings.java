@@ -10,8 +10,8 @@ import java.time.Duration;
  * @param window how far back readings are held in memory; the board looks back 21 days at most
  * @param futureTolerance how far ahead of the station's clock an entered change may lie
  */
-public record WatchSettings(Duration shortestPause, Duration longestPause, Duration window, Duration futureTolerance) {
+record WatchSettings(Duration shortestPause, Duration longestPause, Duration window, Duration futureTolerance) {
     /** What suits a station: a board each second at most and each ten seconds at least. */
-    public static final WatchSettings USUAL = new WatchSettings(
+    static final WatchSettings USUAL = new WatchSettings(
             Duration.ofSeconds(1), Duration.ofSeconds(10), Duration.ofDays(22), Duration.ofMinutes(5));
 }

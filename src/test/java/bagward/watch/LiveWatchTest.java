@@ -22,7 +22,6 @@ import bagward.board.Board;
 import bagward.board.Scenario;
 import bagward.climate.Reading;
 import bagward.climate.SeriesId;
-import bagward.collector.CollectorState;
 import bagward.fault.RefusedInputException;
 import bagward.station.House;
 import bagward.station.Spot;
@@ -34,6 +33,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -54,6 +54,8 @@ class LiveWatchTest {
     private SqliteStores stores;
     private FailingAlarms alarms;
     private LiveWatch watch;
+    private volatile WatchedParts collector =
+            new WatchedParts(List.of(new Health.Part("collector", true, "receives")), Optional.of(hour(1)));
 
     LiveWatchTest(@TempDir Path folder) {
         file = folder.resolve("bagward.db");
@@ -69,8 +71,7 @@ class LiveWatchTest {
     }
 
     private LiveWatch open() {
-        WatchStores parts = new WatchStores(stores.readings(), stores.quarantine(), stores.register(), alarms);
-        return new LiveWatch(clock, Stations.knowledge(), parts, QUICK);
+        return new LiveWatch(Stations.parts(clock, stores, alarms), () -> collector, QUICK);
     }
 
     private void restart() {
@@ -81,13 +82,7 @@ class LiveWatchTest {
     }
 
     private void start() {
-        watch.start(() -> new CollectorState(
-                true,
-                true,
-                Optional.of(hour(1)),
-                Optional.empty(),
-                new CollectorState.Counts(0, 7, 0, 0, 0, 0, 0, 0, 1),
-                "receives"));
+        watch.start();
     }
 
     private static Instant hour(double hours) {
@@ -95,12 +90,12 @@ class LiveWatchTest {
     }
 
     private static RegisterChange putOn(double hour) {
-        House house = Stations.knowledge().station().houses().get(0);
+        House house = Stations.station().houses().get(0);
         return new RegisterChange.PutOn(
                 TAG,
                 hour(hour),
                 new Spot(house.id(), house.bays().get(0).id(), 3),
-                Stations.knowledge().materials().get(0).id(),
+                Stations.material(),
                 new Line("Hvidå 12"),
                 new Line("Hvidå 12"),
                 new Pollination(hour(hour), "Mirja", PollinationKind.SELF, 8, Optional.empty()));
@@ -271,13 +266,14 @@ class LiveWatchTest {
         clock.set(hour(7));
         hear(house(0, 7, 95));
         await().until(() -> !watch.board().alarms().isEmpty());
-        assertFalse(part("store").well());
+        assertFalse(part("database").well());
         assertTrue(
-                part("store").says().contains("the disk is away"), part("store").says());
+                part("database").says().contains("the disk is away"),
+                part("database").says());
         assertEquals(Optional.empty(), phase());
 
         alarms.away(false);
-        await().until(() -> part("store").well());
+        await().until(() -> part("database").well());
         assertEquals(Optional.of(AlarmPhase.UNACKNOWLEDGED), phase());
         assertTrue(
                 alarms.newestEvents(10).stream().anyMatch(event -> event.key().equals(DAMP)));
@@ -298,14 +294,22 @@ class LiveWatchTest {
     }
 
     @Test
-    void the_collector_is_a_fault_until_it_is_started() {
-        assertFalse(part("collector").well());
-        assertFalse(watch.health().well());
-        start();
+    void a_collector_that_is_not_well_makes_the_whole_unwell() {
         assertTrue(watch.health().well(), watch.health().toString());
         assertEquals(Optional.of(hour(1)), watch.health().lastMessageAt());
-        assertEquals(7, watch.health().readingsStored());
         assertEquals(Optional.of(hour(0)), watch.health().lastTick());
+        hear(house(0, 1, 60));
+        assertEquals(24, watch.health().readingsStored());
+        collector = new WatchedParts(List.of(new Health.Part("collector", false, "no broker")), Optional.empty());
+        assertFalse(watch.health().well());
+    }
+
+    @Test
+    void a_store_that_cannot_be_read_is_a_fault_and_not_an_error() {
+        stores.close();
+        assertFalse(part("database").well());
+        assertTrue(
+                part("database").says().contains("is closed"), part("database").says());
     }
 
     private Health.Part part(String name) {
@@ -352,11 +356,19 @@ class LiveWatchTest {
     @Test
     void a_stored_register_that_no_longer_fits_the_configuration_is_named() {
         watch.change(List.of(putOn(0)), "Mirja");
-        Knowledge known = Stations.knowledge();
-        Knowledge without = new Knowledge(known.station(), List.of(), known.rules(), known.organisms());
-        WatchStores parts = new WatchStores(stores.readings(), stores.quarantine(), stores.register(), alarms);
+        WatchParts known = Stations.parts(clock, stores, alarms);
+        WatchParts without = new WatchParts(
+                known.clock(),
+                known.station(),
+                Map.of(),
+                known.rules(),
+                known.organisms(),
+                known.readings(),
+                known.quarantine(),
+                known.register(),
+                known.alarms());
         RefusedInputException refusal =
-                assertThrows(RefusedInputException.class, () -> new LiveWatch(clock, without, parts, QUICK).close());
+                assertThrows(RefusedInputException.class, () -> new LiveWatch(without, () -> collector).close());
         assertTrue(refusal.faults().get(0).place().startsWith("stored register, change 1"), refusal.toString());
     }
 }

@@ -1,10 +1,14 @@
 package bagward.watch;
 
+import bagward.bag.MaterialId;
 import bagward.board.BoardInputs;
 import bagward.board.Scenario;
 import bagward.climate.SensorId;
 import bagward.station.Sensor;
 import bagward.station.Station;
+import bagward.store.AlarmStore;
+import bagward.store.SqliteStores;
+import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 
@@ -14,10 +18,28 @@ final class Stations {
 
     private Stations() {}
 
-    /** Station, materials, rules and organisms of the scenario. */
-    static Knowledge knowledge() {
-        return new Knowledge(
-                SCENARIO.station(), List.copyOf(SCENARIO.materials().values()), SCENARIO.rules(), SCENARIO.organisms());
+    /** The station of the scenario. */
+    static Station station() {
+        return SCENARIO.station();
+    }
+
+    /** The only bag material of the scenario. */
+    static MaterialId material() {
+        return SCENARIO.materials().keySet().iterator().next();
+    }
+
+    /** A watch of the scenario on these stores. */
+    static WatchParts parts(Clock clock, SqliteStores stores, AlarmStore alarms) {
+        return new WatchParts(
+                clock,
+                SCENARIO.station(),
+                SCENARIO.materials(),
+                SCENARIO.rules(),
+                SCENARIO.organisms(),
+                stores.readings(),
+                stores.quarantine(),
+                stores.register(),
+                alarms);
     }
 
     /** The sensor that stands for the whole first house. */
