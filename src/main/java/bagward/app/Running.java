@@ -2,15 +2,16 @@ package bagward.app;
 
 import bagward.collector.BrokerLink;
 import bagward.collector.BrokerSettings;
+import bagward.collector.CollectorState;
 import bagward.collector.EmbeddedBroker;
 import bagward.collector.MqttCollector;
 import bagward.site.Site;
 import bagward.store.SqliteStores;
-import bagward.watch.Knowledge;
+import bagward.watch.Health;
 import bagward.watch.LiveWatch;
 import bagward.watch.Watch;
-import bagward.watch.WatchSettings;
-import bagward.watch.WatchStores;
+import bagward.watch.WatchParts;
+import bagward.watch.WatchedParts;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,7 +41,7 @@ final class Running implements AutoCloseable {
             if (configuration.broker() instanceof BrokerSettings.Embedded embedded) {
                 start(EmbeddedBroker.start(embedded));
             }
-            watch = start(new LiveWatch(clock, knowledge(configuration), stores(stores), WatchSettings.USUAL));
+            watch = start(new LiveWatch(parts(configuration, stores, clock), this::watched));
             collector = start(new MqttCollector(
                     clock,
                     configuration.broker(),
@@ -69,16 +70,29 @@ final class Running implements AutoCloseable {
         return configuration.storeFolder().resolve("bagward.db");
     }
 
-    private static Knowledge knowledge(Configuration configuration) {
-        return new Knowledge(
+    private static WatchParts parts(Configuration configuration, SqliteStores stores, Clock clock) {
+        return new WatchParts(
+                clock,
                 configuration.station(),
-                List.copyOf(configuration.materials().values()),
+                configuration.materials(),
                 configuration.rules(),
-                configuration.organisms());
+                configuration.organisms(),
+                stores.readings(),
+                stores.quarantine(),
+                stores.register(),
+                stores.alarms());
     }
 
-    private static WatchStores stores(SqliteStores stores) {
-        return new WatchStores(stores.readings(), stores.quarantine(), stores.register(), stores.alarms());
+    private WatchedParts watched() {
+        CollectorState state = collector.state();
+        return new WatchedParts(
+                List.of(
+                        new Health.Part("collector", state.connected(), state.says()),
+                        new Health.Part(
+                                "store",
+                                state.storing(),
+                                state.storing() ? "The last commit went well." : state.says())),
+                state.lastMessageAt());
     }
 
     private <T extends AutoCloseable> T start(T part) {
@@ -88,7 +102,7 @@ final class Running implements AutoCloseable {
 
     /** Begins to tick and opens the pages. */
     void open() {
-        watch.start(collector::state);
+        watch.start();
         site.start();
     }
 
