@@ -15,7 +15,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedSet;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
@@ -73,7 +73,7 @@ class ConfigurationReaderTest {
         reader.read("bagward.yaml", example, inspection);
         JsonNode schema = new ObjectMapper().readTree(Packaged.text("config/bagward.schema.json"));
         inspection.asked().forEach((path, keys) -> {
-            SortedSet<String> known = new TreeSet<>();
+            NavigableSet<String> known = new TreeSet<>();
             at(schema, path).path("properties").fieldNames().forEachRemaining(known::add);
             assertTrue(
                     known.containsAll(keys),
