@@ -171,9 +171,10 @@ final class Committer {
         return true;
     }
 
-    /** Tries until it works; empty if the committer is stopped before. */
-    @SuppressWarnings(
-            "IllegalCatch") // whatever the store throws, the messages must stay unacknowledged and be tried again
+    /**
+     * Tries until it works, whatever the store throws: the messages stay unacknowledged meanwhile. Empty if the committer
+     * is stopped before.
+     */
     private <T> Optional<T> untilDone(Supplier<T> work) throws InterruptedException {
         int failures = 0;
         while (true) {

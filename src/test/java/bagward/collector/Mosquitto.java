@@ -44,7 +44,7 @@ public final class Mosquitto implements AutoCloseable {
                 allow_anonymous true
                 persistence true
                 persistence_location %s/
-                autosave_on_changes true
+                autosave_on_changes false
                 autosave_interval 1
                 max_queued_messages 0
                 user %s
