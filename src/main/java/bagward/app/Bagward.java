@@ -14,7 +14,14 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {VersionCommand.class, CommandLine.HelpCommand.class},
+        subcommands = {
+            RunCommand.class,
+            DemoCommand.class,
+            CheckCommand.class,
+            ReplayCommand.class,
+            VersionCommand.class,
+            CommandLine.HelpCommand.class
+        },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",

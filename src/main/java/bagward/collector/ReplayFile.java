@@ -91,8 +91,9 @@ final class ReplayFile {
         for (ReplayPlan.Track track : plan.tracks()) {
             ObjectNode json = JsonNodeFactory.instance.objectNode();
             at.ifPresent(time -> json.put("time", time.toString()));
-            track.columns().forEach((column, member) ->
-                    number(record, line, column).ifPresent(value -> json.put(member, value)));
+            track.columns()
+                    .forEach((column, member) ->
+                            number(record, line, column).ifPresent(value -> json.put(member, value)));
             if (json.size() > 1) {
                 messages.add(new ReplayRow.Outgoing(track.topic(), json.toString()));
             }

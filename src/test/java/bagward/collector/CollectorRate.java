@@ -52,7 +52,8 @@ final class CollectorRate {
             CountDownLatch all = new CountDownLatch(messages);
             MqttConnectOptions options = link.connectOptions(true);
             client.connect(options).waitForCompletion();
-            client.subscribe("house/air", 1, (topic, message) -> all.countDown()).waitForCompletion();
+            client.subscribe("house/air", 1, (topic, message) -> all.countDown())
+                    .waitForCompletion();
             long began = System.nanoTime();
             publish(link, messages);
             all.await();
@@ -94,7 +95,7 @@ final class CollectorRate {
     private static void publish(BrokerLink link, int messages) throws MqttException, InterruptedException {
         MqttAsyncClient client = link.client("rate-publisher");
         MqttConnectOptions options = link.connectOptions(false);
-        options.setMaxInflight(IN_FLIGHT);
+        options.setMaxInflight(2 * IN_FLIGHT);
         client.connect(options).waitForCompletion();
         Semaphore room = new Semaphore(IN_FLIGHT);
         AtomicInteger failed = new AtomicInteger();

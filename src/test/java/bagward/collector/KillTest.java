@@ -52,9 +52,7 @@ class KillTest {
                 assertEquals(moment == KilledCollector.Moment.BEFORE_ACKNOWLEDGEMENT, committed > 0);
                 collectTheRest(broker, stores);
                 assertEquals(
-                        IntStream.range(0, TIMED)
-                                .mapToObj(i -> i % 40 + 0.5)
-                                .toList(),
+                        IntStream.range(0, TIMED).mapToObj(i -> i % 40 + 0.5).toList(),
                         timed(stores).stream().map(Reading::value).toList());
                 assertEquals(
                         IntStream.range(0, BARE).mapToObj(i -> (double) i).toList(),

@@ -100,8 +100,7 @@ class ReplayTest {
                         store,
                         readings -> {})) {
             collector.start();
-            await().atMost(Duration.ofSeconds(20))
-                    .until(() -> collector.state().connected());
+            await().atMost(Duration.ofSeconds(20)).until(() -> collector.state().connected());
             Replay replay = new Replay(broker.settings().link(), OptionalDouble.empty(), progress::add);
             assertEquals(4, replay.play(csv(GOOD), plan()));
             await().atMost(Duration.ofSeconds(20)).until(() -> store.count() == 5);
@@ -110,9 +109,7 @@ class ReplayTest {
         SeriesId temperature = new SeriesId(new SensorId("air"), Quantity.TEMPERATURE);
         SeriesId light = new SeriesId(new SensorId("light"), Quantity.LIGHT);
         assertEquals(
-                List.of(
-                        Reading.of(temperature, start, 12.9),
-                        Reading.of(temperature, start.plusSeconds(600), 13.1)),
+                List.of(Reading.of(temperature, start, 12.9), Reading.of(temperature, start.plusSeconds(600), 13.1)),
                 store.readings(temperature, start, start.plusSeconds(3600)));
         assertEquals(
                 List.of(Reading.of(light, start, 0), Reading.of(light, start.plusSeconds(300), 0)),
@@ -127,21 +124,20 @@ class ReplayTest {
                 .replace("2022-02-01T00:10:00+01:00", "2022-02-01 00:10")
                 .replace("13.10", "warm");
         RefusedInputException refused = assertThrows(
-                RefusedInputException.class,
-                () -> replayToNowhere().play(csv(bad), plan()));
-        List<String> sentences =
-                refused.faults().stream().map(Fault::sentence).toList();
+                RefusedInputException.class, () -> replayToNowhere().play(csv(bad), plan()));
+        List<String> sentences = refused.faults().stream().map(Fault::sentence).toList();
         assertEquals(3, sentences.size(), sentences::toString);
         assertTrue(sentences.get(0).startsWith("recorded.csv line 2, row: found '6 values'"), sentences::toString);
-        assertTrue(sentences.get(1).startsWith("recorded.csv line 4, time: found '2022-02-01 00:10'"), sentences::toString);
+        assertTrue(
+                sentences.get(1).startsWith("recorded.csv line 4, time: found '2022-02-01 00:10'"),
+                sentences::toString);
         assertTrue(sentences.get(2).startsWith("recorded.csv line 4, air_c: found 'warm'"), sentences::toString);
     }
 
     @Test
     void a_column_that_is_not_there_is_said_with_those_that_are() throws Exception {
         RefusedInputException refused = assertThrows(
-                RefusedInputException.class,
-                () -> replayToNowhere().play(csv(GOOD.replace("par", "ppfd")), plan()));
+                RefusedInputException.class, () -> replayToNowhere().play(csv(GOOD.replace("par", "ppfd")), plan()));
         assertEquals(
                 List.of("recorded.csv line 1, no column 'par': the columns are time, air_c, rh, ppfd, other."),
                 refused.faults().stream().map(Fault::sentence).toList());
@@ -150,8 +146,7 @@ class ReplayTest {
     @Test
     void a_broker_that_is_not_there_is_said() throws Exception {
         assertTrue(String.valueOf(assertThrows(
-                                BrokerException.class,
-                                () -> replayToNowhere().play(csv(GOOD), plan()))
+                                BrokerException.class, () -> replayToNowhere().play(csv(GOOD), plan()))
                         .getMessage())
                 .contains("check that it runs"));
     }

@@ -71,7 +71,8 @@ public enum MeasureUnit {
         String wanted = name.toLowerCase(Locale.ROOT);
         return of(quantity).stream()
                 .filter(u -> u.code.toLowerCase(Locale.ROOT).equals(wanted)
-                        || List.of(u.otherNames.toLowerCase(Locale.ROOT).split(" ")).contains(wanted))
+                        || List.of(u.otherNames.toLowerCase(Locale.ROOT).split(" "))
+                                .contains(wanted))
                 .findFirst();
     }
 

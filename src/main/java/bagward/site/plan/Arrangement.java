@@ -4,7 +4,6 @@ import bagward.station.House;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Finds the arrangement of houses and bays that draws the spots largest on a sheet. */
 final class Arrangement {
@@ -19,20 +18,20 @@ final class Arrangement {
                 .boxed()
                 .flatMap(abreast -> IntStream.rangeClosed(1, Math.max(1, mostBays))
                         .mapToObj(bays -> largest(houses, sheet, bays, abreast)))
-                .flatMap(Stream::of)
                 .max(Comparator.comparingDouble(Measures::spot)
                         .thenComparing(Comparator.comparingDouble((Measures m) -> m.height(houses))
                                 .reversed()))
-                .orElseThrow();
+                .orElseThrow()
+                .stretched(houses);
     }
 
     private static Measures largest(List<House> houses, Sheet sheet, int bays, int abreast) {
         for (double spot = sheet.largestSpot(); spot > SMALLEST; spot -= 0.5) {
-            Measures measures = new Measures(sheet, spot, bays, abreast);
+            Measures measures = new Measures(sheet, spot, Measures.LEAST_TALL, bays, abreast);
             if (measures.fits(houses)) {
                 return measures;
             }
         }
-        return new Measures(sheet, SMALLEST, bays, abreast);
+        return new Measures(sheet, SMALLEST, Measures.LEAST_TALL, bays, abreast);
     }
 }

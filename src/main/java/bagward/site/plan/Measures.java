@@ -10,12 +10,19 @@ import java.util.List;
  *
  * @param sheet the paper
  * @param spot width of a spot, units
+ * @param tall height of a spot for each unit of its width
  * @param baysAbreast how many bays stand side by side in a house
  * @param housesAbreast how many houses stand side by side
  */
-record Measures(Sheet sheet, double spot, int baysAbreast, int housesAbreast) {
-    /** Height of a spot for each unit of its width. */
-    static final double TALL = 1.26;
+record Measures(Sheet sheet, double spot, double tall, int baysAbreast, int housesAbreast) {
+    /** Least height of a spot for each unit of its width: bag and value below each other. */
+    static final double LEAST_TALL = 1.26;
+
+    /** Most height of a spot for each unit of its width; more would tear the rows apart. */
+    static final double MOST_TALL = 1.8;
+
+    /** Least width of a house for each unit of its head: room for three figures and their lines. */
+    private static final double HEAD_WIDTH = 4.5;
 
     /** Room for the numbers at the left of a bench, for each unit of a spot. */
     private static final double RULER = 0.42;
@@ -29,7 +36,7 @@ record Measures(Sheet sheet, double spot, int baysAbreast, int housesAbreast) {
     }
 
     double spotHeight() {
-        return spot * TALL;
+        return spot * tall;
     }
 
     static int rows(Bay bay) {
@@ -49,7 +56,7 @@ record Measures(Sheet sheet, double spot, int baysAbreast, int housesAbreast) {
                 .mapToDouble(row -> row.stream().mapToDouble(this::bayWidth).sum() + aisle() * (row.size() + 1))
                 .max()
                 .orElse(0);
-        return Math.max(widest, sheet.head() * 3.6);
+        return Math.max(widest, sheet.head() * HEAD_WIDTH);
     }
 
     double houseHeight(House house) {
@@ -75,6 +82,18 @@ record Measures(Sheet sheet, double spot, int baysAbreast, int housesAbreast) {
                 .mapToDouble(
                         row -> row.stream().mapToDouble(this::houseHeight).max().orElse(0) + aisle())
                 .sum();
+    }
+
+    /** The same with rows drawn as far apart as the height of the sheet allows. */
+    Measures stretched(List<House> houses) {
+        Measures stretched = this;
+        for (double more = tall; more <= MOST_TALL && Double.isFinite(sheet.height()); more += 0.02) {
+            Measures taller = new Measures(sheet, spot, more, baysAbreast, housesAbreast);
+            if (taller.fits(houses)) {
+                stretched = taller;
+            }
+        }
+        return stretched;
     }
 
     boolean fits(List<House> houses) {

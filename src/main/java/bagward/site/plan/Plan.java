@@ -112,12 +112,17 @@ public record Plan(double width, double height, List<PlanHouse> houses, String s
                 int column = (number - 1) % bay.across();
                 double cellY = top.bottom() - (row + 1) * measures.spotHeight();
                 if (column == 0) {
-                    double baseline = cellY + measures.spotHeight() * 0.58;
+                    double baseline = cellY + (measures.spotHeight() - spot * Measures.LEAST_TALL) / 2 + spot * 0.66;
                     ruler.add(new PlanBay.Tick(Integer.toString(number), top.x() - spot * 0.1, baseline, spot * 0.24));
                 }
                 Optional<Glyph> glyph = Optional.ofNullable(bags.get(new Spot(house.id(), bay.id(), number)))
                         .map(b -> Glyphs.of(board, b));
-                spots.add(new PlanSpot(number, top.x() + column * spot, cellY, spot / 100, glyph));
+                spots.add(new PlanSpot(
+                        number,
+                        top.x() + column * spot,
+                        cellY + (measures.spotHeight() - spot * Measures.LEAST_TALL) / 2,
+                        spot / 100,
+                        glyph));
             }
             double size = measures.sheet().label() * 0.72;
             return new PlanBay(bay.name(), top, top.bottom() + size * 1.15, size, ruler, spots);

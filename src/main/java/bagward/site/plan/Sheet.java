@@ -14,7 +14,7 @@ public record Sheet(double width, double height, double head, double label, doub
     public static final Sheet WALL = new Sheet(1250, 890, 122, 34, 110);
 
     /** For a desk page. */
-    public static final Sheet DESK = new Sheet(760, Double.POSITIVE_INFINITY, 74, 24, 56);
+    public static final Sheet DESK = new Sheet(760, Double.POSITIVE_INFINITY, 72, 24, 45);
 
     /** For a phone held upright. */
     public static final Sheet PHONE = new Sheet(360, Double.POSITIVE_INFINITY, 74, 24, 52);
