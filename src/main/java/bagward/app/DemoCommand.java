@@ -2,6 +2,7 @@ package bagward.app;
 
 import bagward.bag.BagCsv;
 import bagward.bag.RegisterChange;
+import bagward.climate.ReadingSource;
 import bagward.demo.DemoClock;
 import bagward.demo.DemoFeed;
 import bagward.demo.DemoPublisher;
@@ -16,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -69,7 +71,6 @@ final class DemoCommand implements Callable<Integer> {
 
     private void play(Running running, DemoPublisher publisher, PrintWriter out) throws InterruptedException {
         try {
-            running.watch().change(changes(), "demo");
             out.println("The demo plays nine days of messages into its own broker before it begins.");
             out.flush();
             publisher.start();
@@ -78,6 +79,8 @@ final class DemoCommand implements Callable<Integer> {
                         "the broker did not take the history within ten minutes: see the log above",
                         new IOException("history not taken"));
             }
+            awaitStored(running.readings());
+            running.watch().change(changes(), "demo");
             running.open();
             out.printf(
                     "%nMirrenholt breeding station (invented). Pages: %s   wall screen: %swall%n",
@@ -88,6 +91,16 @@ final class DemoCommand implements Callable<Integer> {
             publisher.close();
             running.close();
             throw e;
+        }
+    }
+
+    /**
+     * Waits until what the broker took is on disk: bags entered before that would raise alarms of sensors that are silent
+     * only because their history is still on its way. After half a minute the demo goes on without.
+     */
+    private static void awaitStored(ReadingSource readings) throws InterruptedException {
+        for (int look = 0; look < 300 && !DemoStation.historyIsIn(readings); look++) {
+            TimeUnit.MILLISECONDS.sleep(100);
         }
     }
 

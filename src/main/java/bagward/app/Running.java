@@ -1,5 +1,6 @@
 package bagward.app;
 
+import bagward.climate.ReadingSource;
 import bagward.collector.BrokerLink;
 import bagward.collector.BrokerSettings;
 import bagward.collector.CollectorState;
@@ -25,6 +26,7 @@ import org.slf4j.LoggerFactory;
 final class Running implements AutoCloseable {
     private final Deque<AutoCloseable> started = new ArrayDeque<>();
     private final Configuration configuration;
+    private final ReadingSource readings;
     private final LiveWatch watch;
     private final Site site;
     private final MqttCollector collector;
@@ -38,6 +40,7 @@ final class Running implements AutoCloseable {
         this.configuration = configuration;
         try {
             SqliteStores stores = start(SqliteStores.open(database(configuration), clock));
+            readings = stores.readings();
             if (configuration.broker() instanceof BrokerSettings.Embedded embedded) {
                 start(EmbeddedBroker.start(embedded));
             }
@@ -111,6 +114,11 @@ final class Running implements AutoCloseable {
         String host = configuration.site().host();
         return "http://" + (host.equals("0.0.0.0") || host.equals("127.0.0.1") ? "localhost" : host) + ":" + site.port()
                 + "/";
+    }
+
+    /** What is stored. */
+    ReadingSource readings() {
+        return readings;
     }
 
     /** The running watch. */

@@ -2,7 +2,11 @@ package bagward.demo;
 
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
+import bagward.climate.ReadingSource;
+import bagward.climate.SensorId;
+import bagward.climate.SeriesId;
 import bagward.climate.Site;
+import bagward.units.Quantity;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -44,6 +48,8 @@ public final class DemoStation {
     /** When a sensor with an empty battery is heard for the last time. */
     static final Instant FALLS_SILENT = Instant.parse("2026-04-22T01:52:00Z");
 
+    private static final SeriesId LAST_SERIES = new SeriesId(new SensorId("spare-3"), Quantity.HUMIDITY);
+
     private static final String FOLDER = "/bagward/packaged/demo-data/";
 
     private DemoStation() {}
@@ -69,6 +75,13 @@ public final class DemoStation {
                         new TagCode("MH-0304"), Instant.parse("2026-04-20T08:40:00Z"), "10 pods, dry"),
                 new RegisterChange.Lose(
                         new TagCode("MH-0303"), Instant.parse("2026-03-19T10:15:00Z"), "stalk broken at the tie"));
+    }
+
+    /** Whether the history has reached a store up to its end, but for what a sensor may lose. */
+    public static boolean historyIsIn(ReadingSource readings) {
+        return readings.newest(LAST_SERIES, NOW)
+                .filter(reading -> reading.measuredAt().isAfter(NOW.minus(Duration.ofMinutes(5))))
+                .isPresent();
     }
 
     private static String read(String name) {

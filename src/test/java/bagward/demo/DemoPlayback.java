@@ -7,6 +7,7 @@ import bagward.board.Board;
 import bagward.board.BoardBuilder;
 import bagward.board.BoardInputs;
 import bagward.board.HeldReadings;
+import bagward.climate.ReadingSource;
 import bagward.collector.payload.Decoded;
 import bagward.collector.payload.Message;
 import bagward.collector.payload.MessageDecoder;
@@ -44,6 +45,11 @@ final class DemoPlayback {
     /** Messages of topics that are not configured, by topic. */
     SortedMap<String, Integer> unknown() {
         return unknown;
+    }
+
+    /** All readings. */
+    ReadingSource readings() {
+        return readings;
     }
 
     /** The wall at an instant, when the program was started at that instant and knows no earlier alarm. */

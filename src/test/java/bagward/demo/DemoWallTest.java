@@ -1,6 +1,7 @@
 package bagward.demo;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.alarm.Priority;
@@ -32,6 +33,13 @@ class DemoWallTest {
     void every_message_can_be_used_but_the_last_words_of_the_silent_sensor() {
         assertEquals(Set.of("mirrenholt/linden-c-air"), PLAYED.refused().keySet());
         assertEquals(Set.of("mirrenholt/header-house"), PLAYED.unknown().keySet());
+    }
+
+    @Test
+    void the_history_is_in_once_its_last_minutes_are_stored() {
+        assertTrue(DemoStation.historyIsIn(PLAYED.readings()));
+        DemoPlayback half = new DemoPlayback(DemoStation.SEED, DemoStation.HISTORY_BEGINS.plus(Duration.ofDays(4)));
+        assertFalse(DemoStation.historyIsIn(half.readings()));
     }
 
     @Test
