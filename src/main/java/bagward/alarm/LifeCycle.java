@@ -33,13 +33,12 @@ final class LifeCycle {
             case UNACKNOWLEDGED, ACKNOWLEDGED -> whileStanding(alarm, verdict);
             case RETURNED_UNACKNOWLEDGED -> whileReturned(alarm, verdict);
             case SUPPRESSED -> whileSuppressed(alarm, verdict);
-            case SHELVED -> whileShelved(alarm, verdict);
-            case OUT_OF_SERVICE -> alarm;
+            case SHELVED, OUT_OF_SERVICE -> whileHidden(alarm, verdict);
         };
     }
 
-    /** What becomes of an alarm that a person brings back into the list. */
-    Alarm back(Alarm alarm, Verdict verdict) {
+    /** What becomes of an alarm that comes back into the list. */
+    private Alarm back(Alarm alarm, Verdict verdict) {
         return switch (verdict.outcome()) {
             case HOLDS -> begin(verdict).orElse(alarm.in(AlarmPhase.NORMAL));
             case CLEAR -> alarm.in(AlarmPhase.NORMAL);
@@ -84,7 +83,8 @@ final class LifeCycle {
         };
     }
 
-    private Alarm whileShelved(Alarm alarm, Verdict verdict) {
+    /** Hidden by a person: until its time is over nothing moves it. */
+    private Alarm whileHidden(Alarm alarm, Verdict verdict) {
         boolean over = alarm.aside()
                 .flatMap(Aside::until)
                 .filter(until -> !now.isBefore(until))

@@ -15,6 +15,10 @@ import picocli.CommandLine.Command;
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
         subcommands = {
+            RunCommand.class,
+            DemoCommand.class,
+            CheckCommand.class,
+            ReplayCommand.class,
             VersionCommand.class,
             CommandLine.HelpCommand.class
         },

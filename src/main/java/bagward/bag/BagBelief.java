@@ -25,7 +25,7 @@ public record BagBelief(
         double humidityRest,
         int sensoredBags) {
     /** Bag air against house air at night: as warm as the house, within 0.7 K. A prior. */
-    static final Spread NIGHT_COOLING = new Spread(0, 0.7);
+    static final Spread NIGHT_COOLING = new Spread(0, 1.0);
 
     /**
      * Film against bag air at night, K: radiation to a cover 3 K colder with a view of 0.3 gives 0.68 K at 15 °C (film

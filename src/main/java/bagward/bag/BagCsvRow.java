@@ -140,6 +140,6 @@ final class BagCsvRow {
         if (number < 0 || number >= PollenScore.values().length) {
             throw new ImpossibleValueException("must be 0, 1, 2 or 3, or empty if it was not scored");
         }
-        return PollenScore.values()[number];
+        return List.of(PollenScore.values()).get(number);
     }
 }

@@ -18,7 +18,7 @@ import java.util.Optional;
  */
 public final class BagLearning {
     /** Response times that are tried, minutes. */
-    private static final double[] RESPONSES = {2, 4, 8, 15, 30};
+    private static final double[] RESPONSES = {2, 4, 8, 15};
 
     /** Least time heard in a bag from which anything is learnt. */
     private static final Duration SHORTEST = Duration.ofHours(12);
@@ -30,7 +30,7 @@ public final class BagLearning {
     private static final double CLIPPED = 97;
 
     /** The air must be able to take up at least this much, kPa, for the closure to show. */
-    private static final double LEAST_DEFICIT = 0.15;
+    private static final double LEAST_DEFICIT = 0.2;
 
     /** Cells of this length count as one independent look at the response time. */
     private static final double LOOK_MINUTES = 300;
@@ -66,7 +66,9 @@ public final class BagLearning {
                 closure(vapour.second(), byPair),
                 widened(heat.first(), byWarmth),
                 response(heats, best, cells),
-                widened(new Spread(-heat.second().mean(), heat.second().deviation()), pair.temperature().deviation()),
+                widened(
+                        new Spread(-heat.second().mean(), heat.second().deviation()),
+                        pair.temperature().deviation()),
                 Math.sqrt(heat.loss()),
                 cells.humidityRest(vapour, RESPONSES[best]),
                 cells.heardMinutes() / 1440.0));
@@ -110,8 +112,7 @@ public final class BagLearning {
     }
 
     private static Spread widened(Spread fitted, double further) {
-        return new Spread(
-                fitted.mean(), Math.min(BagLesson.UNLEARNT, Math.hypot(fitted.deviation(), further)));
+        return new Spread(fitted.mean(), Math.min(BagLesson.UNLEARNT, Math.hypot(fitted.deviation(), further)));
     }
 
     private static Spread response(TwoTermFit[] heats, int best, LessonCells cells) {

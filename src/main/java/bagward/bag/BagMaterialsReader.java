@@ -22,12 +22,21 @@ public final class BagMaterialsReader {
      * @return the materials in the order of the document; incomplete if the inspection has a fault
      */
     public static List<BagMaterial> read(Section top) {
+        List<BagMaterial> materials = read(top.sections("materials", 1));
+        top.make(() -> materials);
+        return materials;
+    }
+
+    /**
+     * Reads the entries of a list of materials.
+     *
+     * @param entries the list; their inspection takes every fault
+     * @return the materials in the order of the list; incomplete if the inspection has a fault
+     */
+    public static List<BagMaterial> read(List<Section> entries) {
         List<BagMaterial> materials = new ArrayList<>();
         Set<MaterialId> seen = new HashSet<>();
-        for (Section section : top.sections("materials", 1)) {
-            material(section, seen).ifPresent(materials::add);
-        }
-        top.make(() -> materials);
+        entries.forEach(entry -> material(entry, seen).ifPresent(materials::add));
         return List.copyOf(materials);
     }
 

@@ -54,7 +54,8 @@ record LessonCells(
         global[i] = Daylight.global(bag.house().light().valueOrNaN(i));
         day[i] = Daylight.share(global[i]);
         bagTemperature[i] -= bag.pairOffset().temperature().mean();
-        bagHumidity[i] = Math.min(100, bagHumidity[i] - bag.pairOffset().humidity().mean());
+        bagHumidity[i] =
+                Math.min(100, bagHumidity[i] - bag.pairOffset().humidity().mean());
     }
 
     private void weigh(double halfLifeDays) {

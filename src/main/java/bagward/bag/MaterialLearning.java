@@ -13,7 +13,7 @@ public final class MaterialLearning {
     private static final double BETWEEN_BAGS = 2.0 / 3;
 
     /** The prior spread between bags counts as so many bags. */
-    private static final double PRIOR_BAGS = 6;
+    private static final double PRIOR_BAGS = 4;
 
     /** The prior rest counts as so many days of readings. */
     private static final double PRIOR_DAYS = 3;

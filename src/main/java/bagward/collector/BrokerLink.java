@@ -21,7 +21,8 @@ import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
 public record BrokerLink(String url, Optional<Credentials> credentials, Optional<Path> caFile) {
     private static final int CONNECT_SECONDS = 10;
     private static final int KEEP_ALIVE_SECONDS = 30;
-    private static final Map<String, String> SCHEMES = Map.of("tcp", "tcp", "mqtt", "tcp", "ssl", "ssl", "mqtts", "ssl");
+    private static final Map<String, String> SCHEMES =
+            Map.of("tcp", "tcp", "mqtt", "tcp", "ssl", "ssl", "mqtts", "ssl");
 
     /**
      * The same address as the client library writes it; empty if it is not tcp, mqtt, ssl or mqtts with a host. Without
@@ -30,10 +31,14 @@ public record BrokerLink(String url, Optional<Credentials> credentials, Optional
     public static Optional<String> normalised(String address) {
         try {
             URI uri = new URI(address.strip());
-            String scheme = uri.getScheme() == null ? "" : SCHEMES.getOrDefault(uri.getScheme().toLowerCase(Locale.ROOT), "");
+            String scheme = uri.getScheme() == null
+                    ? ""
+                    : SCHEMES.getOrDefault(uri.getScheme().toLowerCase(Locale.ROOT), "");
             boolean plain = uri.getHost() != null
                     && uri.getUserInfo() == null
-                    && (uri.getPath() == null || uri.getPath().isEmpty() || uri.getPath().equals("/"));
+                    && (uri.getPath() == null
+                            || uri.getPath().isEmpty()
+                            || uri.getPath().equals("/"));
             if (scheme.isEmpty() || !plain) {
                 return Optional.empty();
             }

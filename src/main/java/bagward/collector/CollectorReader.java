@@ -90,8 +90,7 @@ public final class CollectorReader {
         return sources;
     }
 
-    private static Optional<BrokerSettings> embedded(
-            Section broker, Path folder, Optional<Credentials> credentials) {
+    private static Optional<BrokerSettings> embedded(Section broker, Path folder, Optional<Credentials> credentials) {
         String host = broker.text("host", "127.0.0.1");
         int port = broker.whole("port", 1, 65_535, "", 1883);
         if (!broker.has("user") && !BrokerSettings.Embedded.isLoopback(host)) {
@@ -116,8 +115,9 @@ public final class CollectorReader {
 
     private static String url(String text) {
         return BrokerLink.normalised(text)
-                .orElseThrow(() -> new ImpossibleValueException(
-                        "must be mqtt://host:port, or mqtts://host:port with TLS; user and password have keys of their own"));
+                .orElseThrow(
+                        () -> new ImpossibleValueException(
+                                "must be mqtt://host:port, or mqtts://host:port with TLS; user and password have keys of their own"));
     }
 
     private static Optional<Credentials> credentials(Section broker, Map<String, String> environment) {
@@ -130,7 +130,9 @@ public final class CollectorReader {
         Optional<String> password = variable.map(environment::get).filter(p -> !p.isEmpty());
         if (variable.isPresent() && password.isEmpty()) {
             broker.refuse(
-                    "password-from", "must name an environment variable that is set", "Set it before starting Bagward.");
+                    "password-from",
+                    "must name an environment variable that is set",
+                    "Set it before starting Bagward.");
         }
         return password.map(p -> new Credentials(user.orElseThrow(), p));
     }

@@ -4,6 +4,7 @@ import bagward.collector.payload.Message;
 import bagward.collector.payload.TopicFilter;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
@@ -25,6 +26,9 @@ import org.slf4j.LoggerFactory;
 final class Connection implements MqttCallback {
     private static final Logger LOG = LoggerFactory.getLogger(Connection.class);
     private static final Duration ANSWER = Duration.ofSeconds(20);
+    /** What was in flight before comes within this time after connecting. */
+    private static final Duration RESUMING = Duration.ofSeconds(5);
+
     private static final Duration FAREWELL = Duration.ofSeconds(1);
     private static final int REFUSED = 0x80;
 
@@ -32,6 +36,8 @@ final class Connection implements MqttCallback {
     private final Plan plan;
     private final Clock clock;
     private final CountDownLatch lost = new CountDownLatch(1);
+    private final Instant openedAt;
+    private final long openedNanos = System.nanoTime();
 
     /**
      * What a connection is for.
@@ -42,13 +48,13 @@ final class Connection implements MqttCallback {
      * @param durable whether the broker keeps its session
      * @param receiver takes the messages, on the client's thread
      */
-    record Plan(
-            String clientId, List<TopicFilter> filters, int quality, boolean durable, Consumer<Arrival> receiver) {}
+    record Plan(String clientId, List<TopicFilter> filters, int quality, boolean durable, Consumer<Arrival> receiver) {}
 
     private Connection(MqttAsyncClient client, Plan plan, Clock clock) {
         this.client = client;
         this.plan = plan;
         this.clock = clock;
+        this.openedAt = clock.instant();
     }
 
     /**
@@ -108,7 +114,10 @@ final class Connection implements MqttCallback {
                         null);
             }
             if (granted[i] < plan.quality()) {
-                LOG.warn("The broker grants quality {} for '{}': messages can be lost on the way", granted[i], topics[i]);
+                LOG.warn(
+                        "The broker grants quality {} for '{}': messages can be lost on the way",
+                        granted[i],
+                        topics[i]);
             }
         }
     }
@@ -116,6 +125,11 @@ final class Connection implements MqttCallback {
     private static String reason(MqttException e) {
         Throwable beneath = e.getCause();
         return beneath == null ? String.valueOf(e.getMessage()) : beneath.toString();
+    }
+
+    /** When it was opened, by the station's clock. */
+    Instant openedAt() {
+        return openedAt;
     }
 
     /** Whether the network connection stands. */
@@ -165,8 +179,9 @@ final class Connection implements MqttCallback {
     @Override
     public void messageArrived(String topic, MqttMessage message) {
         Message arrived = new Message(topic, message.getPayload(), clock.instant(), message.isRetained());
-        plan.receiver()
-                .accept(new Arrival(arrived, message.getId(), message.getQos(), message.isDuplicate(), this));
+        boolean resuming = plan.durable() && System.nanoTime() - openedNanos < RESUMING.toNanos();
+        boolean perhapsRepeated = message.isDuplicate() || resuming;
+        plan.receiver().accept(new Arrival(arrived, message.getId(), message.getQos(), perhapsRepeated, this));
     }
 
     @Override

@@ -2,13 +2,11 @@ package bagward.collector;
 
 import bagward.fault.ImpossibleValueException;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.apache.activemq.artemis.api.core.TransportConfiguration;
 import org.apache.activemq.artemis.core.config.Configuration;
 import org.apache.activemq.artemis.core.config.impl.ConfigurationImpl;
 import org.apache.activemq.artemis.core.remoting.impl.netty.NettyAcceptorFactory;
-import org.apache.activemq.artemis.core.security.Role;
 import org.apache.activemq.artemis.core.server.JournalType;
 import org.apache.activemq.artemis.core.server.embedded.EmbeddedActiveMQ;
 import org.apache.activemq.artemis.core.settings.impl.AddressFullMessagePolicy;
@@ -76,7 +74,8 @@ public final class EmbeddedBroker implements AutoCloseable {
     private BrokerException failed(@org.jspecify.annotations.Nullable Exception cause) {
         return new BrokerException(
                 "the embedded broker could not start on " + settings.host() + ":" + settings.port() + " with folder "
-                        + settings.folder() + ": check that nothing else uses the port and that the folder can be written",
+                        + settings.folder()
+                        + ": check that nothing else uses the port and that the folder can be written",
                 cause);
     }
 
@@ -108,8 +107,7 @@ public final class EmbeddedBroker implements AutoCloseable {
 
     private TransportConfiguration acceptor() {
         Map<String, Object> network = Map.of("host", settings.host(), "port", settings.port(), "protocols", "MQTT");
-        Map<String, Object> protocol =
-                Map.of("defaultMaximumInFlightPublishMessages", BrokerSettings.Embedded.WINDOW);
+        Map<String, Object> protocol = Map.of("defaultMaximumInFlightPublishMessages", BrokerSettings.Embedded.WINDOW);
         return new TransportConfiguration(NettyAcceptorFactory.class.getName(), network, "mqtt", protocol);
     }
 

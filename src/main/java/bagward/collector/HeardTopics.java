@@ -43,8 +43,8 @@ final class HeardTopics {
         waiting.merge(
                 message.topic(),
                 one,
-                (before, newer) -> new HeardTopic(
-                        newer.topic(), before.messages() + 1, newer.lastAt(), newer.sample()));
+                (before, newer) ->
+                        new HeardTopic(newer.topic(), before.messages() + 1, newer.lastAt(), newer.sample()));
     }
 
     synchronized long total() {

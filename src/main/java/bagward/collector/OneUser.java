@@ -23,7 +23,13 @@ final class OneUser implements ActiveMQSecurityManager {
 
     @Override
     public boolean validateUser(@Nullable String user, @Nullable String password) {
-        return user != null && password != null && same(user, known.user()) & same(password, known.password());
+        if (user == null || password == null) {
+            return false;
+        }
+        // both are compared, so that the time tells nothing about which of them is wrong
+        boolean rightUser = same(user, known.user());
+        boolean rightPassword = same(password, known.password());
+        return rightUser && rightPassword;
     }
 
     @Override
@@ -33,7 +39,6 @@ final class OneUser implements ActiveMQSecurityManager {
     }
 
     private static boolean same(String given, String wanted) {
-        return MessageDigest.isEqual(
-                given.getBytes(StandardCharsets.UTF_8), wanted.getBytes(StandardCharsets.UTF_8));
+        return MessageDigest.isEqual(given.getBytes(StandardCharsets.UTF_8), wanted.getBytes(StandardCharsets.UTF_8));
     }
 }

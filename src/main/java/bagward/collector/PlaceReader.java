@@ -77,7 +77,7 @@ final class PlaceReader {
     }
 
     private static Optional<MeasureUnit> unit(Section read, Optional<SourceReader.Kind> kind, Quantity quantity) {
-        boolean optional = read.has("unit-at") || kind.isPresent() && kind.get() == SourceReader.Kind.SENML;
+        boolean optional = kind.filter(SourceReader.Kind.SENML::equals).isPresent() || read.has("unit-at");
         if (!read.has("unit") && optional) {
             return Optional.empty();
         }
@@ -87,8 +87,10 @@ final class PlaceReader {
     }
 
     private static LightConversion light(Section read, Optional<Quantity> quantity, Optional<MeasureUnit> unit) {
-        Optional<LightSource> source =
-                Optional.ofNullable(read.has("light-source") ? read.choice("light-source", LIGHT_SOURCES).orElse(null) : null);
+        Optional<LightSource> source = Optional.ofNullable(
+                read.has("light-source")
+                        ? read.choice("light-source", LIGHT_SOURCES).orElse(null)
+                        : null);
         OptionalDouble factor = number(read, "factor", 1000);
         LightConversion conversion = factor.isPresent()
                 ? LightConversion.ofFactor(factor.getAsDouble())
@@ -119,8 +121,6 @@ final class PlaceReader {
     }
 
     private static OptionalDouble number(Section read, String key, double highest) {
-        return read.has(key)
-                ? OptionalDouble.of(read.number(key, 0, highest, ""))
-                : OptionalDouble.empty();
+        return read.has(key) ? OptionalDouble.of(read.number(key, 0, highest, "")) : OptionalDouble.empty();
     }
 }

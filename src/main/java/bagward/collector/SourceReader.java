@@ -104,7 +104,8 @@ final class SourceReader {
 
     private static List<PayloadFormat> formats(Kind kind, Optional<JsonAt.TimeAt> time, List<Place> places) {
         return switch (kind) {
-            case NUMBER -> places.stream().map(p -> (PayloadFormat) new BareNumber(p)).toList();
+            case NUMBER ->
+                places.stream().map(p -> (PayloadFormat) new BareNumber(p)).toList();
             case JSON -> List.of(new JsonAt(places, time));
             case SENML -> List.of(new SenMl(places));
         };

@@ -23,7 +23,8 @@ final class TrustedCertificates {
             Collection<? extends Certificate> certificates =
                     CertificateFactory.getInstance("X.509").generateCertificates(pem);
             if (certificates.isEmpty()) {
-                throw new BrokerException(pemFile + " holds no certificate: it must be a PEM file with at least one", null);
+                throw new BrokerException(
+                        pemFile + " holds no certificate: it must be a PEM file with at least one", null);
             }
             KeyStore trusted = KeyStore.getInstance(KeyStore.getDefaultType());
             trusted.load(null, null);

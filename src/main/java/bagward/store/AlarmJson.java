@@ -4,6 +4,7 @@ import bagward.alarm.Alarm;
 import bagward.alarm.AlarmEvent;
 import bagward.alarm.AlarmKey;
 import bagward.alarm.AlarmPhase;
+import bagward.alarm.Aside;
 import bagward.alarm.RuleId;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -25,7 +26,26 @@ final class AlarmJson {
         alarm.acknowledgedAt().ifPresent(at -> document.put("acknowledgedAt", at.toString()));
         alarm.acknowledgedBy().ifPresent(by -> document.put("acknowledgedBy", by));
         alarm.clearSince().ifPresent(at -> document.put("clearSince", at.toString()));
+        alarm.aside().ifPresent(aside -> document.set("aside", asideOf(aside)));
         return document.toString();
+    }
+
+    private static ObjectNode asideOf(Aside aside) {
+        ObjectNode part = Json.object()
+                .put("by", aside.by())
+                .put("from", aside.from().toString())
+                .put("why", aside.why());
+        aside.until().ifPresent(until -> part.put("until", until.toString()));
+        return part;
+    }
+
+    private static Optional<Aside> aside(JsonNode document) {
+        return Optional.ofNullable(document.get("aside"))
+                .map(part -> new Aside(
+                        Json.text(part, "by"),
+                        Json.instant(part, "from"),
+                        time(part, "until"),
+                        Json.text(part, "why")));
     }
 
     /** The alarm of a document. */
@@ -39,7 +59,8 @@ final class AlarmJson {
                 time(document, "acknowledgedAt"),
                 Json.optional(document, "acknowledgedBy", Function.identity()),
                 time(document, "clearSince"),
-                Json.text(document, "message"));
+                Json.text(document, "message"),
+                aside(document));
     }
 
     /** The document of an event. */

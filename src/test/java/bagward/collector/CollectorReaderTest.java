@@ -47,13 +47,13 @@ class CollectorReaderTest {
 
     @Test
     void without_an_address_the_broker_is_our_own_on_this_machine() {
-        assertEquals(
-                Optional.of(BrokerSettings.Embedded.onThisMachine(FOLDER, 1884)), broker("{port: 1884}"));
+        assertEquals(Optional.of(BrokerSettings.Embedded.onThisMachine(FOLDER, 1884)), broker("{port: 1884}"));
     }
 
     @Test
     void an_address_with_tls_and_a_password_from_the_environment_is_read() {
-        BrokerSettings settings = broker("{url: 'mqtts://alder.example', user: bagward, password-from: SECRET, ca-file: ca.pem}")
+        BrokerSettings settings = broker(
+                        "{url: 'mqtts://alder.example', user: bagward, password-from: SECRET, ca-file: ca.pem}")
                 .orElseThrow();
         assertEquals(
                 new BrokerSettings.External(
@@ -77,7 +77,7 @@ class CollectorReaderTest {
                 "{url: 'mqtt://a:b@alder.example'} | must be mqtt://host:port",
                 "{url: 'mqtt://alder.example', ca-file: ca.pem} | with TLS only",
                 "{url: 'mqtt://alder.example', port: 1883} | this key is not known here",
-                "{user: a, pasword-from: SECRET} | Did you mean 'password-from'?",
+                "{hosst: 127.0.0.1} | Did you mean 'host'?",
             })
     void a_wrong_broker_is_refused_with_the_rule(String text, String expected) {
         assertTrue(broker(text).isEmpty());
@@ -111,7 +111,8 @@ class CollectorReaderTest {
                         new JsonAt(
                                 List.of(
                                         temperature,
-                                        Place.of(Quantity.LIGHT, "/lux", MeasureUnit.LUX).withCeiling(65535)),
+                                        Place.of(Quantity.LIGHT, "/lux", MeasureUnit.LUX)
+                                                .withCeiling(65535)),
                                 Optional.of(new JsonAt.TimeAt("/at", TimeForm.SECONDS))))),
                 sources);
     }
@@ -125,7 +126,9 @@ class CollectorReaderTest {
                 - {quantity: humidity, unit: "%RH", topic: north/h}
                 """);
         assertEquals(List.of(), sentences());
-        assertEquals(List.of("north/t", "north/h"), sources.stream().map(s -> s.topic().text()).toList());
+        assertEquals(
+                List.of("north/t", "north/h"),
+                sources.stream().map(s -> s.topic().text()).toList());
         assertTrue(sources.stream().allMatch(s -> s.format() instanceof BareNumber));
     }
 
@@ -172,14 +175,18 @@ class CollectorReaderTest {
     @Test
     void a_topic_that_a_broker_would_refuse_is_refused_with_its_line() {
         sensor("topic: a/#/b\npayload: number\nreads: [{quantity: temperature, unit: Cel}]");
-        assertTrue(sentences().get(0).startsWith("test.yaml line 3, sensors[0].topic: found 'a/#/b'"), sentences()::toString);
+        assertTrue(
+                sentences().get(0).startsWith("test.yaml line 3, sensors[0].topic: found 'a/#/b'"),
+                sentences()::toString);
     }
 
     @Test
     void the_settings_have_usual_values() {
         assertEquals(Optional.of(CollectorSettings.USUAL), CollectorReader.settings(Optional.empty()));
         Section top = Section.parse(
-                "test.yaml", "collector: {client-id: alder-bank, future-tolerance: 10 min, hear-all: false}", inspection);
+                "test.yaml",
+                "collector: {client-id: alder-bank, future-tolerance: 10 min, hear-all: false}",
+                inspection);
         CollectorSettings settings =
                 CollectorReader.settings(top.findSection("collector")).orElseThrow();
         assertEquals("alder-bank", settings.clientId());

@@ -46,8 +46,7 @@ class EmbeddedBrokerTest {
     @Test
     void a_taken_port_is_said_and_leaves_nothing_running() throws Exception {
         try (ServerSocket taken = new ServerSocket(0)) {
-            BrokerSettings.Embedded settings =
-                    BrokerSettings.Embedded.onThisMachine(folder, taken.getLocalPort());
+            BrokerSettings.Embedded settings = BrokerSettings.Embedded.onThisMachine(folder, taken.getLocalPort());
             BrokerException refused = assertThrows(BrokerException.class, () -> EmbeddedBroker.start(settings));
             assertTrue(String.valueOf(refused.getMessage()).contains("check that nothing else uses the port"));
         }

@@ -115,6 +115,8 @@ final class MemoryStore implements ReadingStore, QuarantineStore {
 
     @Override
     public synchronized List<HeardTopic> heardSince(Instant instant) {
-        return heard.values().stream().filter(h -> !h.lastAt().isBefore(instant)).toList();
+        return heard.values().stream()
+                .filter(h -> !h.lastAt().isBefore(instant))
+                .toList();
     }
 }

@@ -129,8 +129,7 @@ class MqttCollectorTest {
 
     @ParameterizedTest
     @EnumSource(TestBroker.Kind.class)
-    void a_topic_that_nobody_configured_is_heard_with_a_sample_and_never_stored(TestBroker.Kind kind)
-            throws Exception {
+    void a_topic_that_nobody_configured_is_heard_with_a_sample_and_never_stored(TestBroker.Kind kind) throws Exception {
         try (TestBroker broker = kind.start(folder);
                 MqttCollector collector = collector(broker);
                 Publisher publisher = new Publisher(broker.settings().link())) {
@@ -178,7 +177,9 @@ class MqttCollectorTest {
             broker.stop();
             soon().until(() -> !collector.state().connected());
             assertFalse(collector.state().well());
-            assertTrue(collector.state().says().startsWith("Not connected"), collector.state().says());
+            assertTrue(
+                    collector.state().says().startsWith("Not connected"),
+                    collector.state().says());
             broker.startAgain();
             try (Publisher publisher = new Publisher(broker.settings().link())) {
                 publisher.publish("house/air", json(2));
@@ -237,7 +238,9 @@ class MqttCollectorTest {
             publisher.publish("house/air", "{");
             soon().until(() -> store.refusedBatches() >= 4);
             assertFalse(collector.state().well());
-            assertTrue(collector.state().says().contains("the disk is full"), collector.state().says());
+            assertTrue(
+                    collector.state().says().contains("the disk is full"),
+                    collector.state().says());
             assertEquals(0, store.count());
             store.setBroken(false);
             soon().until(() -> store.count() == 200 && store.quarantinedCount() == 1);

@@ -3,26 +3,13 @@ package bagward.demo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bagward.bag.BagCsv;
-import bagward.bag.BagMaterial;
-import bagward.bag.BagMaterialsReader;
 import bagward.bag.HeadState;
-import bagward.bag.MaterialId;
 import bagward.bag.Register;
 import bagward.bag.RegisterChange;
-import bagward.bag.RegisterRules;
 import bagward.climate.Site;
-import bagward.document.Inspection;
-import bagward.document.Section;
 import bagward.station.Station;
-import bagward.station.StationReader;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -30,8 +17,9 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 class DemoStationTest {
-    private final Station station = station();
-    private final Register register = register();
+    private final DemoDocuments documents = new DemoDocuments();
+    private final Station station = documents.station();
+    private final Register register = documents.register();
 
     @Test
     void the_station_has_two_houses_and_hangs_where_its_simulation_thinks() {
@@ -79,39 +67,9 @@ class DemoStationTest {
 
     @Test
     void nothing_in_the_register_lies_in_the_future() {
-        List<RegisterChange> late =
-                changes().stream().filter(c -> c.at().isAfter(DemoStation.NOW)).toList();
+        List<RegisterChange> late = documents.changes().stream()
+                .filter(c -> c.at().isAfter(DemoStation.NOW))
+                .toList();
         assertEquals(List.of(), late);
-    }
-
-    private static Station station() {
-        Inspection inspection = new Inspection();
-        Section top = Section.parse("demo.yaml", DemoStation.configuration(), inspection);
-        return StationReader.read(top.section("station"), top.sections("houses", 1), top.sections("sensors", 1))
-                .orElseThrow(() -> new AssertionError(inspection.faults().toString()));
-    }
-
-    private Register register() {
-        return new RegisterRules(station, materials()).apply(Register.EMPTY, changes());
-    }
-
-    private static Set<MaterialId> materials() {
-        Inspection inspection = new Inspection();
-        Section top = Section.parse("bag-materials.yaml", seed("bag-materials.yaml"), inspection);
-        return BagMaterialsReader.read(top).stream().map(BagMaterial::id).collect(Collectors.toSet());
-    }
-
-    private static String seed(String name) {
-        try {
-            return Files.readString(Path.of("seeds", name));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private List<RegisterChange> changes() {
-        List<RegisterChange> changes = new ArrayList<>(new BagCsv(station.zone()).read(DemoStation.bags()));
-        changes.addAll(DemoStation.furtherChanges());
-        return changes;
     }
 }

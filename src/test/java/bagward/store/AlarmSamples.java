@@ -5,6 +5,7 @@ import bagward.alarm.AlarmBook;
 import bagward.alarm.AlarmEvent;
 import bagward.alarm.AlarmKey;
 import bagward.alarm.AlarmPhase;
+import bagward.alarm.Aside;
 import bagward.alarm.RuleId;
 import bagward.alarm.Subject;
 import bagward.bag.TagCode;
@@ -62,7 +63,27 @@ final class AlarmSamples {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.of(TIME.plusSeconds(120)),
-                        message)));
+                        message),
+                new Alarm(
+                        new AlarmKey(new RuleId("shelved"), DAMP.subject()),
+                        AlarmPhase.SHELVED,
+                        TIME,
+                        Optional.of(TIME.plusSeconds(60)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        message,
+                        Optional.of(new Aside("Ida", TIME, Optional.of(TIME.plusSeconds(3600)), "bay is washed"))),
+                new Alarm(
+                        new AlarmKey(new RuleId("off"), DAMP.subject()),
+                        AlarmPhase.OUT_OF_SERVICE,
+                        TIME,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        message,
+                        Optional.of(new Aside("Ida", TIME, Optional.empty(), "sensor is calibrated")))));
     }
 
     /** An event with this message. */

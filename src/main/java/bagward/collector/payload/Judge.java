@@ -50,8 +50,10 @@ record Judge(Duration futureTolerance) {
     private static double canonical(RawValue raw) {
         return raw.unit()
                 .toCanonical(raw.value(), raw.place().light())
-                .orElseThrow(() -> new RefusedPayloadException("light in " + raw.unit().code()
-                        + " cannot be converted: name a light source that has a factor for it, or state the factor"));
+                .orElseThrow(
+                        () -> new RefusedPayloadException(
+                                "light in " + raw.unit().code()
+                                        + " cannot be converted: name a light source that has a factor for it, or state the factor"));
     }
 
     private static double pulledIn(Quantity quantity, double value, EnumSet<ReadingFlag> flags) {

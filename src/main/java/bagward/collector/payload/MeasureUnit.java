@@ -32,12 +32,12 @@ public enum MeasureUnit {
 
     private final String code;
     private final Quantity quantity;
-    private final List<String> otherNames;
+    private final String otherNames;
 
     MeasureUnit(String code, Quantity quantity, String... otherNames) {
         this.code = code;
         this.quantity = quantity;
-        this.otherNames = List.of(otherNames);
+        this.otherNames = String.join(" ", otherNames);
     }
 
     /** The code used in the configuration and in SenML. */
@@ -71,8 +71,8 @@ public enum MeasureUnit {
         String wanted = name.toLowerCase(Locale.ROOT);
         return of(quantity).stream()
                 .filter(u -> u.code.toLowerCase(Locale.ROOT).equals(wanted)
-                        || u.otherNames.stream()
-                                .anyMatch(o -> o.toLowerCase(Locale.ROOT).equals(wanted)))
+                        || List.of(u.otherNames.toLowerCase(Locale.ROOT).split(" "))
+                                .contains(wanted))
                 .findFirst();
     }
 

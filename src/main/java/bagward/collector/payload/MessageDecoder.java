@@ -63,7 +63,8 @@ public final class MessageDecoder {
         }
         if (readings.isEmpty() && refusals.isEmpty()) {
             refusals.add("nothing of what is configured for this topic is in the payload: "
-                    + String.join(", ", sources.stream().map(MessageDecoder::wanted).toList()));
+                    + String.join(
+                            ", ", sources.stream().map(MessageDecoder::wanted).toList()));
         }
         return new Decoded(true, readings, refusals.stream().distinct().toList());
     }

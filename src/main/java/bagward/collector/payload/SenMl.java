@@ -39,7 +39,7 @@ public record SenMl(List<Place> places) implements PayloadFormat {
         List<RawValue> values = new ArrayList<>();
         Set<String> names = new LinkedHashSet<>();
         for (SenMlRecord candidate : records) {
-            if (candidate.value() instanceof Value.Number number && isMeant(place, candidate)) {
+            if (candidate.value() instanceof Value.Numeric number && isMeant(place, candidate)) {
                 names.add(candidate.name());
                 values.add(new RawValue(
                         place,
@@ -60,7 +60,8 @@ public record SenMl(List<Place> places) implements PayloadFormat {
         if (!place.at().isEmpty()) {
             return candidate.name().endsWith(place.at());
         }
-        return candidate.unit()
+        return candidate
+                .unit()
                 .flatMap(MeasureUnit::ofCode)
                 .filter(u -> u.quantity() == place.quantity())
                 .isPresent();

@@ -124,7 +124,7 @@ final class SenMlPack {
 
     private Value number(SenMlFields fields) {
         if (fields.has("v") || baseValue.isPresent()) {
-            return new Value.Number(total(baseValue, fields.number("v")));
+            return new Value.Numeric(total(baseValue, fields.number("v")));
         }
         if (fields.has("s") || baseSum.isPresent()) {
             return new Value.SumOnly();

@@ -29,7 +29,7 @@ record SenMlRecord(
     /** What a record carries. */
     sealed interface Value {
         /** {@code v}, with the base value added. */
-        record Number(double number) implements Value {}
+        record Numeric(double number) implements Value {}
 
         /** {@code vs}. */
         record Text(String text) implements Value {}

@@ -10,9 +10,7 @@ final class Texts {
     /** At most 60 characters of a foreign text, in quotes, control characters replaced. */
     static String quoted(String text) {
         StringBuilder safe = new StringBuilder("'");
-        text.codePoints()
-                .limit(LONGEST)
-                .forEach(c -> safe.appendCodePoint(Character.isISOControl(c) ? '\uFFFD' : c));
+        text.codePoints().limit(LONGEST).forEach(c -> safe.appendCodePoint(Character.isISOControl(c) ? '\uFFFD' : c));
         return safe.append(text.codePointCount(0, text.length()) > LONGEST ? "…'" : "'")
                 .toString();
     }

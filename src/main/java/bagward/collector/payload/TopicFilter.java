@@ -14,23 +14,23 @@ public record TopicFilter(String text) {
     /** Refuses what a broker would refuse. */
     public TopicFilter {
         if (!isOne(text)) {
-            throw new ImpossibleValueException("topic filter '" + text + "' is not allowed: levels parted by '/', '+' only"
-                    + " as a whole level, '#' only as the last (MQTT 3.1.1 section 4.7.1)");
+            throw new ImpossibleValueException(
+                    "topic filter '" + text + "' is not allowed: levels parted by '/', '+' only"
+                            + " as a whole level, '#' only as the last (MQTT 3.1.1 section 4.7.1)");
         }
     }
 
     /** Whether a text is a topic filter. */
     public static boolean isOne(String text) {
-        if (text.isEmpty()
-                || text.indexOf('\0') >= 0
-                || text.getBytes(StandardCharsets.UTF_8).length > LONGEST_BYTES) {
+        if (text.isEmpty() || text.indexOf('\0') >= 0 || text.getBytes(StandardCharsets.UTF_8).length > LONGEST_BYTES) {
             return false;
         }
         String[] levels = text.split("/", -1);
         for (int i = 0; i < levels.length; i++) {
-            boolean plus = levels[i].indexOf('+') >= 0;
             boolean hash = levels[i].indexOf('#') >= 0;
-            if ((plus || hash) && levels[i].length() > 1 || hash && i < levels.length - 1) {
+            boolean wildcard = hash || levels[i].indexOf('+') >= 0;
+            boolean misplaced = hash && i < levels.length - 1;
+            if (misplaced || (wildcard && levels[i].length() > 1)) {
                 return false;
             }
         }

@@ -22,14 +22,14 @@ public record BagDesign(
         double headArea,
         double headKilograms) {
 
-    /** The bag once it has slid down: little is left open, and the film lies on the head. */
+    /** The bag once it has slid down: little is left open, the film lies on the head in folds, and drops shade it. */
     BagDesign shut() {
         return new BagDesign(
                 0.6 * filmArea,
                 0.4 * volume,
-                0.08 * openness,
-                0.08 * opennessPerWind,
-                transmits,
+                0.05 * openness,
+                0.05 * opennessPerWind,
+                0.6 * transmits,
                 absorbs,
                 headArea,
                 headKilograms);

@@ -68,7 +68,8 @@ class DecoderFuzzTest {
         assertTrue(decoded.known(), which);
         assertFalse(decoded.readings().isEmpty() && decoded.refusals().isEmpty(), which);
         for (String reason : decoded.refusals()) {
-            assertTrue(reason.length() < 1000 && reason.chars().noneMatch(Character::isISOControl), () -> which + reason);
+            assertTrue(
+                    reason.length() < 1000 && reason.chars().noneMatch(Character::isISOControl), () -> which + reason);
         }
     }
 

@@ -61,8 +61,7 @@ class MessageDecoderTest {
     void a_bare_number_gets_the_time_of_arrival_and_says_so() {
         Reading reading = only(decode(number(Quantity.TEMPERATURE, MeasureUnit.CELSIUS), " 21.5\n"));
         assertEquals(
-                new Reading(
-                        new SeriesId(SENSOR, Quantity.TEMPERATURE), NOW, 21.5, Set.of(ReadingFlag.TIME_OF_ARRIVAL)),
+                new Reading(new SeriesId(SENSOR, Quantity.TEMPERATURE), NOW, 21.5, Set.of(ReadingFlag.TIME_OF_ARRIVAL)),
                 reading);
     }
 
@@ -96,7 +95,9 @@ class MessageDecoderTest {
     })
     void lux_converts_by_the_light_source(LightSource source, double expected) {
         assertEquals(
-                expected, MeasureUnit.LUX.toCanonical(10_000, source.conversion()).orElseThrow(), 0.05);
+                expected,
+                MeasureUnit.LUX.toCanonical(10_000, source.conversion()).orElseThrow(),
+                0.05);
     }
 
     @Test
@@ -147,8 +148,12 @@ class MessageDecoderTest {
 
     @Test
     void a_dark_sensor_that_reads_a_little_below_zero_reads_zero() {
-        assertEquals(0, only(decode(number(Quantity.LIGHT, MeasureUnit.MICROMOLE), "-0.04")).value());
-        assertTrue(refusal(decode(number(Quantity.LIGHT, MeasureUnit.MICROMOLE), "-5.1")).contains("physical"));
+        assertEquals(
+                0,
+                only(decode(number(Quantity.LIGHT, MeasureUnit.MICROMOLE), "-0.04"))
+                        .value());
+        assertTrue(refusal(decode(number(Quantity.LIGHT, MeasureUnit.MICROMOLE), "-5.1"))
+                .contains("physical"));
     }
 
     @Test
@@ -192,13 +197,16 @@ class MessageDecoderTest {
 
     @Test
     void a_clock_ahead_by_the_tolerance_is_allowed() {
-        assertEquals(1, decode(JSON, "{\"t\":1,\"at\":\"2026-04-03T06:20:00Z\"}").readings().size());
+        assertEquals(
+                1,
+                decode(JSON, "{\"t\":1,\"at\":\"2026-04-03T06:20:00Z\"}")
+                        .readings()
+                        .size());
     }
 
     @ParameterizedTest
     @ValueSource(
-            strings = {
-                "", " ", "NaN", "Infinity", "1e999", "21,5", "21.5 C", "0x15", "1_000", "--1", "true", "1e", "١٢"
+            strings = {"", " ", "NaN", "Infinity", "1e999", "21,5", "21.5 C", "0x15", "1_000", "--1", "true", "1e", "١٢"
             })
     void a_payload_that_is_no_number_is_refused(String payload) {
         refusal(decode(number(Quantity.TEMPERATURE, MeasureUnit.CELSIUS), payload));
@@ -239,7 +247,8 @@ class MessageDecoderTest {
 
     @Test
     void a_payload_too_long_is_refused() {
-        assertTrue(refusal(decode(JSON, "{\"t\":1" + " ".repeat(64 * 1024) + "}")).contains("bytes"));
+        assertTrue(refusal(decode(JSON, "{\"t\":1" + " ".repeat(64 * 1024) + "}"))
+                .contains("bytes"));
     }
 
     @Test
@@ -252,8 +261,7 @@ class MessageDecoderTest {
                 LightConversion.UNKNOWN,
                 java.util.OptionalDouble.empty());
         PayloadFormat format = new JsonAt(List.of(place), Optional.empty());
-        assertEquals(
-                21.5, only(decode(format, "{\"t\":70.7,\"u\":\"°F\"}")).value(), 1e-9);
+        assertEquals(21.5, only(decode(format, "{\"t\":70.7,\"u\":\"°F\"}")).value(), 1e-9);
         assertTrue(refusal(decode(format, "{\"t\":70.7,\"u\":\"lux\"}")).contains("Cel, K, F"));
         assertTrue(refusal(decode(format, "{\"t\":70.7}")).contains("no unit at /u"));
     }
@@ -264,7 +272,9 @@ class MessageDecoderTest {
                 .contains("retained"));
         assertEquals(
                 1,
-                decode(JSON, "{\"t\":1,\"at\":\"2026-04-03T06:00:00Z\"}", true).readings().size());
+                decode(JSON, "{\"t\":1,\"at\":\"2026-04-03T06:00:00Z\"}", true)
+                        .readings()
+                        .size());
     }
 
     @Test
@@ -313,8 +323,8 @@ class MessageDecoderTest {
 
     @Test
     void a_topic_that_nobody_listens_to_is_not_known() {
-        Decoded decoded = new MessageDecoder(List.of(), Duration.ZERO)
-                .decode(new Message("x", new byte[0], NOW, false));
+        Decoded decoded =
+                new MessageDecoder(List.of(), Duration.ZERO).decode(new Message("x", new byte[0], NOW, false));
         assertFalse(decoded.known());
     }
 }

@@ -52,14 +52,15 @@ class SenMlPackTest {
         assertEquals(expected.get("n").textValue(), actual.name());
         assertEquals(expected.path("u").asText(""), actual.unit().orElse(""));
         assertEquals(
-                Math.round(expected.get("t").doubleValue() * 1000), actual.time().toEpochMilli());
+                Math.round(expected.get("t").doubleValue() * 1000),
+                actual.time().toEpochMilli());
         assertEquals(expected.path("s").asDouble(Double.NaN), actual.sum().orElse(Double.NaN));
         assertEquals(expectedValue(expected), actual.value());
     }
 
     private static Value expectedValue(JsonNode expected) {
         if (expected.has("v")) {
-            return new Value.Number(expected.get("v").doubleValue());
+            return new Value.Numeric(expected.get("v").doubleValue());
         }
         if (expected.has("vs")) {
             return new Value.Text(expected.get("vs").textValue());

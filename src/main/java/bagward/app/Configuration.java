@@ -1,0 +1,45 @@
+package bagward.app;
+
+import bagward.alarm.Rule;
+import bagward.bag.BagMaterial;
+import bagward.bag.MaterialId;
+import bagward.collector.BrokerSettings;
+import bagward.collector.CollectorSettings;
+import bagward.collector.payload.SensorSource;
+import bagward.mould.Organism;
+import bagward.site.SiteSettings;
+import bagward.station.Station;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Everything that is configured, checked whole.
+ *
+ * @param station houses and sensors
+ * @param broker where messages come from
+ * @param collector how they are collected
+ * @param sources how each sensor is heard
+ * @param materials bag materials by name: those of the seeds, and those of the configuration in their place
+ * @param organisms the mould table of the seeds
+ * @param rules alarm rules: those of the seeds, and those of the configuration in their place
+ * @param storeFolder where the database and the broker's messages lie
+ * @param site address of the pages and size of the wall screen
+ */
+record Configuration(
+        Station station,
+        BrokerSettings broker,
+        CollectorSettings collector,
+        List<SensorSource> sources,
+        Map<MaterialId, BagMaterial> materials,
+        List<Organism> organisms,
+        List<Rule> rules,
+        Path storeFolder,
+        SiteSettings site) {
+    Configuration {
+        sources = List.copyOf(sources);
+        materials = Map.copyOf(materials);
+        organisms = List.copyOf(organisms);
+        rules = List.copyOf(rules);
+    }
+}

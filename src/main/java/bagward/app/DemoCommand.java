@@ -1,0 +1,108 @@
+package bagward.app;
+
+import bagward.bag.BagCsv;
+import bagward.bag.RegisterChange;
+import bagward.demo.DemoClock;
+import bagward.demo.DemoFeed;
+import bagward.demo.DemoPublisher;
+import bagward.demo.DemoStation;
+import bagward.document.Inspection;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Runs the demo in a folder of its own that is left behind nowhere. */
+@Command(
+        name = "demo",
+        description = "Show an invented station whose climate is simulated and sent over MQTT.",
+        mixinStandardHelpOptions = true)
+final class DemoCommand implements Callable<Integer> {
+    private static final Duration PATIENCE = Duration.ofMinutes(10);
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Option(
+            names = "--speed",
+            paramLabel = "N",
+            defaultValue = "30",
+            description = "Simulated seconds in a second, 1 to 2000; 360 lets a day pass in four minutes. Usual: 30.")
+    private double speed = 30;
+
+    @Option(names = "--seed", paramLabel = "N", description = "Another number, another season. Usual: 1.")
+    private long seed = DemoStation.SEED;
+
+    @Option(names = "--port", paramLabel = "PORT", description = "Port of the pages. Usual: 8420.")
+    private int port = 8420;
+
+    @Option(names = "--broker-port", paramLabel = "PORT", description = "Port of the MQTT broker. Usual: 18830.")
+    private int brokerPort = 18_830;
+
+    @Override
+    public Integer call() throws IOException, InterruptedException {
+        PrintWriter out = spec.commandLine().getOut();
+        TemporaryFolder folder = TemporaryFolder.make("bagward-demo");
+        try {
+            Configuration configuration = configuration(folder.path());
+            DemoClock clock = DemoClock.standing(DemoStation.NOW, speed, DemoStation.ZONE);
+            Running running = new Running(configuration, clock);
+            DemoPublisher publisher =
+                    new DemoPublisher(running.brokerLink(), new DemoFeed(seed), clock, new HistoryProgress(out));
+            play(running, publisher, out);
+            UntilStopped.await(publisher, running, folder);
+            return ExitCode.DONE;
+        } catch (RuntimeException e) {
+            folder.close();
+            throw e;
+        }
+    }
+
+    private void play(Running running, DemoPublisher publisher, PrintWriter out) throws InterruptedException {
+        try {
+            running.watch().change(changes(), "demo");
+            out.println("The demo plays nine days of messages into its own broker before it begins.");
+            out.flush();
+            publisher.start();
+            if (!publisher.awaitHistory(PATIENCE)) {
+                throw new PartFailedException(
+                        "the broker did not take the history within ten minutes: see the log above",
+                        new IOException("history not taken"));
+            }
+            running.open();
+            out.printf(
+                    "%nMirrenholt breeding station (invented). Pages: %s   wall screen: %swall%n",
+                    running.address(), running.address());
+            out.printf("The demo clock runs %.0f times as fast as yours. Stop with Ctrl-C.%n", speed);
+            out.flush();
+        } catch (RuntimeException e) {
+            publisher.close();
+            running.close();
+            throw e;
+        }
+    }
+
+    private Configuration configuration(Path folder) throws IOException {
+        String text = DemoStation.configuration()
+                + "\nbroker:\n  port: " + brokerPort
+                + "\nstore:\n  folder: store"
+                + "\npage:\n  port: " + port + "\n";
+        Files.writeString(folder.resolve("demo.yaml"), text);
+        return new ConfigurationReader(folder, Map.of()).read("demo.yaml", text, new Inspection());
+    }
+
+    private static List<RegisterChange> changes() {
+        List<RegisterChange> changes = new ArrayList<>(new BagCsv(DemoStation.ZONE).read(DemoStation.bags()));
+        changes.addAll(DemoStation.furtherChanges());
+        return changes;
+    }
+}

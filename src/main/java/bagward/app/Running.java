@@ -1,0 +1,137 @@
+package bagward.app;
+
+import bagward.collector.BrokerLink;
+import bagward.collector.BrokerSettings;
+import bagward.collector.CollectorState;
+import bagward.collector.EmbeddedBroker;
+import bagward.collector.MqttCollector;
+import bagward.site.Site;
+import bagward.store.SqliteStores;
+import bagward.watch.Health;
+import bagward.watch.LiveWatch;
+import bagward.watch.Watch;
+import bagward.watch.WatchParts;
+import bagward.watch.WatchedParts;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import org.slf4j.LoggerFactory;
+
+/** All parts, wired and running; closed in the reverse order of their start. */
+final class Running implements AutoCloseable {
+    private final Deque<AutoCloseable> started = new ArrayDeque<>();
+    private final Configuration configuration;
+    private final LiveWatch watch;
+    private final Site site;
+    private final MqttCollector collector;
+
+    /**
+     * Starts store, broker and collector; the watch and the pages follow with {@link #open}.
+     *
+     * @throws bagward.fault.BagwardException if a part cannot start; those before it are closed again
+     */
+    Running(Configuration configuration, Clock clock) {
+        this.configuration = configuration;
+        try {
+            SqliteStores stores = start(SqliteStores.open(database(configuration), clock));
+            if (configuration.broker() instanceof BrokerSettings.Embedded embedded) {
+                start(EmbeddedBroker.start(embedded));
+            }
+            watch = start(new LiveWatch(parts(configuration, stores, clock), this::watched));
+            collector = start(new MqttCollector(
+                    clock,
+                    configuration.broker(),
+                    configuration.collector(),
+                    configuration.sources(),
+                    stores.readings(),
+                    stores.quarantine(),
+                    watch::stored));
+            site = start(new Site(configuration.site(), watch, stores.quarantine(), stores.alarms(), clock));
+            collector.start();
+        } catch (RuntimeException e) {
+            close();
+            throw e;
+        }
+    }
+
+    private static Path database(Configuration configuration) {
+        try {
+            Files.createDirectories(configuration.storeFolder());
+        } catch (IOException e) {
+            throw new PartFailedException(
+                    "the store folder " + configuration.storeFolder()
+                            + " cannot be made: give another one under store.folder",
+                    e);
+        }
+        return configuration.storeFolder().resolve("bagward.db");
+    }
+
+    private static WatchParts parts(Configuration configuration, SqliteStores stores, Clock clock) {
+        return new WatchParts(
+                clock,
+                configuration.station(),
+                configuration.materials(),
+                configuration.rules(),
+                configuration.organisms(),
+                stores.readings(),
+                stores.quarantine(),
+                stores.register(),
+                stores.alarms());
+    }
+
+    private WatchedParts watched() {
+        CollectorState state = collector.state();
+        return new WatchedParts(
+                List.of(
+                        new Health.Part("collector", state.connected(), state.says()),
+                        new Health.Part(
+                                "store",
+                                state.storing(),
+                                state.storing() ? "The last commit went well." : state.says())),
+                state.lastMessageAt());
+    }
+
+    private <T extends AutoCloseable> T start(T part) {
+        started.push(part);
+        return part;
+    }
+
+    /** Begins to tick and opens the pages. */
+    void open() {
+        watch.start();
+        site.start();
+    }
+
+    /** Address of the pages. */
+    String address() {
+        String host = configuration.site().host();
+        return "http://" + (host.equals("0.0.0.0") || host.equals("127.0.0.1") ? "localhost" : host) + ":" + site.port()
+                + "/";
+    }
+
+    /** The running watch. */
+    Watch watch() {
+        return watch;
+    }
+
+    /** Where other clients reach the broker. */
+    BrokerLink brokerLink() {
+        return configuration.broker().link();
+    }
+
+    @Override
+    public void close() {
+        while (!started.isEmpty()) {
+            AutoCloseable part = started.pop();
+            try {
+                part.close();
+            } catch (Exception e) {
+                LoggerFactory.getLogger(Running.class).warn("a part did not close cleanly", e);
+            }
+        }
+    }
+}

@@ -1,0 +1,191 @@
+package bagward.watch;
+
+import bagward.alarm.AlarmEngine;
+import bagward.alarm.AlarmKey;
+import bagward.alarm.Step;
+import bagward.bag.Bagging;
+import bagward.bag.Head;
+import bagward.bag.Register;
+import bagward.bag.RegisterChange;
+import bagward.bag.RegisterRules;
+import bagward.bag.TagCode;
+import bagward.board.Assessment;
+import bagward.board.BaggedClimate;
+import bagward.board.Board;
+import bagward.board.BoardBuilder;
+import bagward.board.BoardInputs;
+import bagward.climate.Reading;
+import bagward.climate.ReadingSource;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * The running watch: makes the board soon after news, and every few seconds without any. The first board is there when
+ * the constructor returns; those after it come from {@link #start} on.
+ */
+public final class LiveWatch implements Watch, AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(LiveWatch.class);
+
+    private final WatchParts parts;
+    private final WatchSettings settings;
+    private final ReadingWindow window;
+    private final RegisterKeeper register;
+    private final AlarmKeeper alarms;
+    private final HealthBook health;
+    private final Listeners listeners = new Listeners();
+    private final Ticker ticker;
+    private final Object ticking = new Object();
+    private volatile Latest latest;
+
+    /**
+     * Loads register, alarms and readings, and makes the first board.
+     *
+     * @param parts what it works with
+     * @param others how the parts are that bring readings, for the health page
+     * @throws bagward.fault.RefusedInputException if the stored register no longer fits the configuration
+     * @throws bagward.store.StoreException if the store cannot be read
+     */
+    public LiveWatch(WatchParts parts, Supplier<WatchedParts> others) {
+        this(parts, others, WatchSettings.USUAL);
+    }
+
+    LiveWatch(WatchParts parts, Supplier<WatchedParts> others, WatchSettings settings) {
+        this.parts = parts;
+        this.settings = settings;
+        this.register = new RegisterKeeper(
+                new RegisterRules(parts.station(), parts.materials().keySet()),
+                parts.register(),
+                settings.futureTolerance());
+        this.alarms = new AlarmKeeper(parts.alarms());
+        this.health = new HealthBook(parts.quarantine(), others);
+        this.window = ReadingWindow.of(parts.station(), parts.readings(), now().minus(settings.window()));
+        this.ticker = new Ticker(this::tryTick, settings.shortestPause(), settings.longestPause());
+        this.latest = look(now());
+        health.ticked(latest.board.at(), Duration.ZERO);
+    }
+
+    /** Starts making boards. */
+    public void start() {
+        ticker.start();
+    }
+
+    /** Takes readings that are on disk; they are on the next board. Returns at once. */
+    public void stored(List<Reading> readings) {
+        window.add(readings);
+        health.stored(readings.size());
+        ticker.ask();
+    }
+
+    @Override
+    public Board board() {
+        return latest.board;
+    }
+
+    @Override
+    public Subscription listen(Consumer<Board> listener) {
+        return listeners.add(listener);
+    }
+
+    @Override
+    public Register register() {
+        return register.register();
+    }
+
+    @Override
+    public void change(List<RegisterChange> changes, String by) {
+        register.change(changes, by, now());
+        tryTick();
+    }
+
+    @Override
+    public boolean acknowledge(AlarmKey key, String by) {
+        synchronized (ticking) {
+            Step step = AlarmEngine.acknowledge(alarms.book(), key, by, now());
+            if (!step.changed()) {
+                return false;
+            }
+            health.saved(alarms.take(step));
+            publish(latest.with(BoardBuilder.board(latest.in, latest.assessment, step.book())));
+            return true;
+        }
+    }
+
+    @Override
+    public Optional<BagHistory> history(TagCode tag) {
+        Instant now = now();
+        return register()
+                .find(tag)
+                .flatMap(head -> newestBagging(head).map(bagging -> {
+                    BaggedClimate climate = BoardBuilder.climate(inputs(now, parts.readings()), head, bagging);
+                    return new BagHistory(head, bagging, climate.house(), climate.bag());
+                }));
+    }
+
+    private static Optional<Bagging> newestBagging(Head head) {
+        List<Bagging> baggings = head.baggings();
+        return baggings.isEmpty() ? Optional.empty() : Optional.of(baggings.get(baggings.size() - 1));
+    }
+
+    @Override
+    public Health health() {
+        return health.now();
+    }
+
+    private void tryTick() {
+        synchronized (ticking) {
+            long start = System.nanoTime();
+            try {
+                Instant now = now();
+                window.forgetBefore(now.minus(settings.window()));
+                publish(look(now));
+                health.ticked(now, Duration.ofNanos(System.nanoTime() - start));
+            } catch (RuntimeException e) {
+                LOG.error("the board could not be made; it is tried again", e);
+                health.failed(e);
+            }
+        }
+    }
+
+    private Latest look(Instant now) {
+        BoardInputs in = inputs(now, window);
+        Assessment assessment = BoardBuilder.assess(in, alarms.book());
+        Step step = AlarmEngine.step(alarms.book(), now, assessment.verdicts(), parts.rules());
+        health.saved(alarms.take(step));
+        return new Latest(in, assessment, BoardBuilder.board(in, assessment, step.book()));
+    }
+
+    private void publish(Latest next) {
+        latest = next;
+        listeners.publish(next.board);
+    }
+
+    private BoardInputs inputs(Instant now, ReadingSource readings) {
+        return new BoardInputs(
+                now, parts.station(), register(), parts.materials(), readings, parts.rules(), parts.organisms());
+    }
+
+    private Instant now() {
+        return parts.clock().instant().truncatedTo(ChronoUnit.MILLIS);
+    }
+
+    /** Stops; the stores are the caller's to close. */
+    @Override
+    public void close() {
+        ticker.close();
+        listeners.close();
+    }
+
+    /** The newest board and what it was made of. */
+    private record Latest(BoardInputs in, Assessment assessment, Board board) {
+        Latest with(Board next) {
+            return new Latest(in, assessment, next);
+        }
+    }
+}

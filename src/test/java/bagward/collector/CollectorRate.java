@@ -1,0 +1,127 @@
+package bagward.collector;
+
+import bagward.store.SqliteStores;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Locale;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.eclipse.paho.client.mqttv3.IMqttActionListener;
+import org.eclipse.paho.client.mqttv3.IMqttToken;
+import org.eclipse.paho.client.mqttv3.MqttAsyncClient;
+import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
+import org.eclipse.paho.client.mqttv3.MqttException;
+
+/**
+ * Measures durable readings a second from publisher to disk, beside a bare client that acknowledges and discards on the
+ * same broker. Run with the test classpath; argument: number of messages.
+ */
+final class CollectorRate {
+    private static final int IN_FLIGHT = 200;
+
+    private CollectorRate() {}
+
+    public static void main(String[] arguments) throws Exception {
+        int messages = Integer.parseInt(arguments[0]);
+        for (TestBroker.Kind kind : TestBroker.Kind.values()) {
+            for (int round = 0; round < 3; round++) {
+                double bare = bare(kind, messages);
+                double collector = collector(kind, messages, false);
+                double hearing = collector(kind, messages, true);
+                System.out.printf(
+                        Locale.ROOT,
+                        "%s round %d: bare %.0f/s, collector %.0f/s (ratio %.2f), hearing all topics %.0f/s (ratio %.2f)%n",
+                        kind,
+                        round + 1,
+                        bare,
+                        collector,
+                        collector / bare,
+                        hearing,
+                        hearing / bare);
+            }
+        }
+    }
+
+    private static double bare(TestBroker.Kind kind, int messages) throws Exception {
+        try (TestBroker broker = kind.start(Files.createTempDirectory("rate"))) {
+            BrokerLink link = broker.settings().link();
+            MqttAsyncClient client = link.client("bare");
+            CountDownLatch all = new CountDownLatch(messages);
+            MqttConnectOptions options = link.connectOptions(true);
+            client.connect(options).waitForCompletion();
+            client.subscribe("house/air", 1, (topic, message) -> all.countDown())
+                    .waitForCompletion();
+            long began = System.nanoTime();
+            publish(link, messages);
+            all.await();
+            double rate = messages / ((System.nanoTime() - began) / 1e9);
+            client.disconnect().waitForCompletion();
+            client.close();
+            return rate;
+        }
+    }
+
+    private static double collector(TestBroker.Kind kind, int messages, boolean hearAll) throws Exception {
+        Path folder = Files.createTempDirectory("rate");
+        CollectorSettings usual = CollectorSettings.USUAL;
+        CollectorSettings settings = new CollectorSettings(
+                usual.clientId(), usual.batchMost(), usual.batchLinger(), usual.futureTolerance(), hearAll);
+        CountDownLatch all = new CountDownLatch(messages);
+        try (TestBroker broker = kind.start(folder.resolve("broker"));
+                SqliteStores stores = SqliteStores.open(folder.resolve("bagward.db"), Clock.systemUTC());
+                MqttCollector collector = new MqttCollector(
+                        Clock.systemUTC(),
+                        broker.settings(),
+                        settings,
+                        MqttCollectorTest.SOURCES,
+                        stores.readings(),
+                        stores.quarantine(),
+                        readings -> readings.forEach(r -> all.countDown()))) {
+            collector.start();
+            while (!collector.state().connected()) {
+                Thread.sleep(10);
+            }
+            Thread.sleep(500);
+            long began = System.nanoTime();
+            publish(broker.settings().link(), messages);
+            all.await();
+            return messages / ((System.nanoTime() - began) / 1e9);
+        }
+    }
+
+    private static void publish(BrokerLink link, int messages) throws MqttException, InterruptedException {
+        MqttAsyncClient client = link.client("rate-publisher");
+        MqttConnectOptions options = link.connectOptions(false);
+        options.setMaxInflight(2 * IN_FLIGHT);
+        client.connect(options).waitForCompletion();
+        Semaphore room = new Semaphore(IN_FLIGHT);
+        AtomicInteger failed = new AtomicInteger();
+        IMqttActionListener done = new IMqttActionListener() {
+            @Override
+            public void onSuccess(IMqttToken token) {
+                room.release();
+            }
+
+            @Override
+            public void onFailure(IMqttToken token, Throwable why) {
+                failed.incrementAndGet();
+                room.release();
+            }
+        };
+        long second = 1_700_000_000L;
+        for (int i = 0; i < messages; i++) {
+            room.acquire();
+            byte[] payload = ("{\"t\":21.5,\"at\":" + (second + i) + "}").getBytes(StandardCharsets.UTF_8);
+            client.publish("house/air", payload, 1, false, null, done);
+        }
+        room.acquire(IN_FLIGHT);
+        client.disconnect().waitForCompletion();
+        client.close();
+        if (failed.get() > 0) {
+            throw new IllegalStateException(failed.get() + " messages were not taken");
+        }
+    }
+}
