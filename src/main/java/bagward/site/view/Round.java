@@ -38,8 +38,8 @@ public record Round(List<ToDo> shown, int more) {
                 board.bags().stream().map(b -> b.head().spot().toString()).toList();
         List<AlarmView> sorted = new ArrayList<>(board.alarms());
         sorted.sort((a, b) -> {
-            boolean now = Standing.of(a.rule().priority()) == Standing.ACT;
-            boolean otherNow = Standing.of(b.rule().priority()) == Standing.ACT;
+            boolean now = Standing.of(a) == Standing.ACT;
+            boolean otherNow = Standing.of(b) == Standing.ACT;
             if (now != otherNow) {
                 return now ? -1 : 1;
             }
