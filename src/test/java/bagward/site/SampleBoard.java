@@ -136,7 +136,7 @@ final class SampleBoard {
         Origin origin = lent.isPresent() ? Origin.MEASURED : Origin.ESTIMATED;
         double temperature = SampleClimate.temperature(now) + (hot ? 9 : 1);
         double humidity = damp ? 96 : Math.min(88, SampleClimate.humidity(now) + 4);
-        RiskBand band = tag.equals(SampleRegister.RISKY) ? RiskBand.MODERATE : damp ? RiskBand.HIGH : RiskBand.LOW;
+        RiskBand band = tag.equals(SampleRegister.RISKY) ? RiskBand.HIGH : damp ? RiskBand.HIGH : RiskBand.LOW;
         RiskAssessment risk =
                 new RiskAssessment(band, "grey mould", "wet 6.2 h at 14 °C, needed 8 h", 6.2, unknown ? 5 : 0.2);
         return new BagView(

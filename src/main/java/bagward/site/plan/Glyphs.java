@@ -23,7 +23,7 @@ public final class Glyphs {
     /** How a bag is drawn. */
     public static Glyph of(Board board, BagView bag) {
         Optional<AlarmView> alarm = worstAlarm(board, bag);
-        Standing standing = standing(bag, alarm);
+        Standing standing = alarm.map(Standing::of).orElse(Standing.QUIET);
         Mark mark = mark(bag, alarm);
         String value = standing == Standing.QUIET ? "" : value(board, bag, mark);
         boolean fresh =
@@ -39,13 +39,6 @@ public final class Glyphs {
                 .findFirst();
     }
 
-    private static Standing standing(BagView bag, Optional<AlarmView> alarm) {
-        if (alarm.isPresent()) {
-            return Standing.of(alarm.get().rule().priority());
-        }
-        return bag.risk().band() == RiskBand.HIGH ? Standing.ABNORMAL : Standing.QUIET;
-    }
-
     private static Mark mark(BagView bag, Optional<AlarmView> alarm) {
         if (alarm.isPresent()) {
             return Mark.of(alarm.get().rule().kind());
@@ -53,8 +46,7 @@ public final class Glyphs {
         if (unknown(bag)) {
             return Mark.UNKNOWN;
         }
-        boolean risky = bag.risk().band().compareTo(RiskBand.MODERATE) >= 0;
-        return risky ? Mark.SPORES : Mark.NONE;
+        return bag.risk().band() == RiskBand.HIGH ? Mark.SPORES : Mark.NONE;
     }
 
     /** Whether neither temperature nor humidity of a bag is known. */

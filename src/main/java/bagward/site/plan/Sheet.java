@@ -18,4 +18,9 @@ public record Sheet(double width, double height, double head, double label, doub
 
     /** For a phone held upright. */
     public static final Sheet PHONE = new Sheet(360, Double.POSITIVE_INFINITY, 74, 24, 52);
+
+    /** The same paper with smaller heads and labels. */
+    Sheet withHead(double share) {
+        return new Sheet(width, height, head * share, Math.max(12, label * share), largestSpot);
+    }
 }

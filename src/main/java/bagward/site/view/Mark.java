@@ -17,9 +17,9 @@ public enum Mark {
             "silent",
             "M-21 2C-17 -12 -11 -12 -8 -2L-13 1C-14 -3 -15 -3 -16 3ZM21 -2C17 12 11 12 8 2L13 -1C14 3 15 3 16 -3Z"
                     + "M-14 18L10 -21L15 -18L-9 21Z"),
-    /** Estimated mould risk: spores. */
+    /** High estimated mould risk: spores. */
     SPORES(
-            "mould risk",
+            "high estimated mould risk",
             "M-8 -17A8 8 0 1 1 -8 -1A8 8 0 1 1 -8 -17ZM10 -9A7 7 0 1 1 10 5A7 7 0 1 1 10 -9ZM-3 4A8 8 0 1 1 -3 20A8 8 0 1 1 -3 4Z"),
     /** Nothing is known: a question. */
     UNKNOWN(

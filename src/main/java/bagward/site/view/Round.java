@@ -1,14 +1,17 @@
 package bagward.site.view;
 
+import bagward.alarm.AlarmPhase;
 import bagward.board.AlarmView;
 import bagward.board.Board;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
 /**
- * The few things to do now: first what cannot wait, then the rest, each in walking order. One line a bag, sensor or
+ * The few things to do now: first what cannot wait, then the rest, last what is over and only unseen, each in
+ * walking order. One line a bag, sensor or
  * house, even if several rules call.
  *
  * @param shown the lines
@@ -37,15 +40,16 @@ public record Round(List<ToDo> shown, int more) {
         List<String> walk =
                 board.bags().stream().map(b -> b.head().spot().toString()).toList();
         List<AlarmView> sorted = new ArrayList<>(board.alarms());
-        sorted.sort((a, b) -> {
-            boolean now = Standing.of(a.rule().priority()) == Standing.ACT;
-            boolean otherNow = Standing.of(b.rule().priority()) == Standing.ACT;
-            if (now != otherNow) {
-                return now ? -1 : 1;
-            }
-            return Integer.compare(step(walk, a), step(walk, b));
-        });
+        sorted.sort(Comparator.comparingInt(Round::turn).thenComparingInt(alarm -> step(walk, alarm)));
         return sorted;
+    }
+
+    /** What cannot wait goes first, what is over by now last. */
+    private static int turn(AlarmView alarm) {
+        if (alarm.alarm().phase() == AlarmPhase.RETURNED_UNACKNOWLEDGED) {
+            return 2;
+        }
+        return Standing.of(alarm) == Standing.ACT ? 0 : 1;
     }
 
     private static int step(List<String> walk, AlarmView alarm) {

@@ -1,6 +1,8 @@
 package bagward.site.view;
 
+import bagward.alarm.AlarmPhase;
 import bagward.alarm.Priority;
+import bagward.board.AlarmView;
 
 /** How a thing stands, calmest first; each has a shape of its own, so that colour is never needed to tell them apart. */
 public enum Standing {
@@ -31,8 +33,14 @@ public enum Standing {
         return cssClass;
     }
 
-    /** The standing that an alarm of a priority gives. */
-    public static Standing of(Priority priority) {
+    /** The standing that an alarm gives: what is over by now only needs to be seen. */
+    public static Standing of(AlarmView view) {
+        boolean over = view.alarm().phase() == AlarmPhase.RETURNED_UNACKNOWLEDGED;
+        return over ? NOTE : of(view.rule().priority());
+    }
+
+    /** The standing that a priority gives. */
+    private static Standing of(Priority priority) {
         return switch (priority) {
             case LOW -> NOTE;
             case MEDIUM -> ABNORMAL;

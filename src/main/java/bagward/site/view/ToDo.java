@@ -38,13 +38,13 @@ public record ToDo(
         Alarm alarm = view.alarm();
         Subject subject = alarm.key().subject();
         return new ToDo(
-                Standing.of(rule.priority()),
+                Standing.of(view),
                 Mark.of(rule.kind()),
                 view.spot().map(s -> Places.spot(board, s)).orElseGet(() -> name(board, subject)),
                 view.spot()
                         .map(s -> Places.house(board, s.house()))
                         .orElseGet(() -> houseName(board, subject).orElse("")),
-                rule.name(),
+                rule.name() + (alarm.phase() == AlarmPhase.RETURNED_UNACKNOWLEDGED ? ", over by now" : ""),
                 alarm.message(),
                 alarm.phase() != AlarmPhase.ACKNOWLEDGED,
                 address(subject),
