@@ -6,7 +6,6 @@ import bagward.station.Station;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -50,7 +49,7 @@ public final class RegisterRules {
     }
 
     private static List<Fault> faults(List<Breach> breaches, List<RegisterChange> more) {
-        Map<RegisterChange, Integer> numbers = new IdentityHashMap<>();
+        IdentityHashMap<RegisterChange, Integer> numbers = new IdentityHashMap<>();
         for (int i = 0; i < more.size(); i++) {
             numbers.put(more.get(i), i + 1);
         }
@@ -60,12 +59,12 @@ public final class RegisterRules {
                 .toList();
     }
 
-    private static int number(Breach breach, Map<RegisterChange, Integer> numbers) {
+    private static int number(Breach breach, IdentityHashMap<RegisterChange, Integer> numbers) {
         Integer own = numbers.get(breach.change());
         return own != null ? own : numbers.getOrDefault(breach.against(), Integer.MAX_VALUE);
     }
 
-    private static String place(Breach breach, Map<RegisterChange, Integer> numbers) {
+    private static String place(Breach breach, IdentityHashMap<RegisterChange, Integer> numbers) {
         int number = number(breach, numbers);
         if (number < Integer.MAX_VALUE) {
             return "change " + number + ", " + breach.field();
