@@ -18,6 +18,7 @@ import picocli.CommandLine.Command;
             RunCommand.class,
             DemoCommand.class,
             CheckCommand.class,
+            ReplayCommand.class,
             VersionCommand.class,
             CommandLine.HelpCommand.class
         },

@@ -2,7 +2,6 @@ package bagward.app;
 
 import bagward.bag.BagCsv;
 import bagward.bag.RegisterChange;
-import bagward.demo.DemoBroker;
 import bagward.demo.DemoClock;
 import bagward.demo.DemoFeed;
 import bagward.demo.DemoPublisher;
@@ -57,8 +56,8 @@ final class DemoCommand implements Callable<Integer> {
             Configuration configuration = configuration(folder.path());
             DemoClock clock = DemoClock.standing(DemoStation.NOW, speed, DemoStation.ZONE);
             Running running = new Running(configuration, clock);
-            DemoPublisher publisher = new DemoPublisher(
-                    DemoBroker.open(running.brokerLink().url()), new DemoFeed(seed), clock, new HistoryProgress(out));
+            DemoPublisher publisher =
+                    new DemoPublisher(running.brokerLink(), new DemoFeed(seed), clock, new HistoryProgress(out));
             play(running, publisher, out);
             UntilStopped.await(publisher, running, folder);
             return ExitCode.DONE;

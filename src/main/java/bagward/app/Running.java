@@ -14,10 +14,12 @@ import bagward.watch.WatchParts;
 import bagward.watch.WatchedParts;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import org.slf4j.LoggerFactory;
 
 /** All parts, wired and running; closed in the reverse order of their start. */
 final class Running implements AutoCloseable {
@@ -56,7 +58,7 @@ final class Running implements AutoCloseable {
         }
     }
 
-    private static java.nio.file.Path database(Configuration configuration) {
+    private static Path database(Configuration configuration) {
         try {
             Files.createDirectories(configuration.storeFolder());
         } catch (IOException e) {
@@ -128,7 +130,7 @@ final class Running implements AutoCloseable {
             try {
                 part.close();
             } catch (Exception e) {
-                org.slf4j.LoggerFactory.getLogger(Running.class).warn("a part did not close cleanly", e);
+                LoggerFactory.getLogger(Running.class).warn("a part did not close cleanly", e);
             }
         }
     }

@@ -1,6 +1,7 @@
 package bagward.app;
 
 import java.util.concurrent.CountDownLatch;
+import org.slf4j.LoggerFactory;
 
 /** Waits until the process is told to end (Ctrl-C, SIGTERM), then closes everything before it does. */
 final class UntilStopped {
@@ -25,7 +26,7 @@ final class UntilStopped {
         try {
             part.close();
         } catch (Exception e) {
-            org.slf4j.LoggerFactory.getLogger(UntilStopped.class).warn("a part did not close cleanly", e);
+            LoggerFactory.getLogger(UntilStopped.class).warn("a part did not close cleanly", e);
         }
     }
 }

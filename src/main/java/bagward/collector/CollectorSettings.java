@@ -16,9 +16,4 @@ public record CollectorSettings(
     /** What a station has that says nothing else. */
     public static final CollectorSettings USUAL =
             new CollectorSettings("bagward", 500, Duration.ofMillis(50), Duration.ofMinutes(5), true);
-
-    /** The same under another name at the broker. */
-    public CollectorSettings withClientId(String other) {
-        return new CollectorSettings(other, batchMost, batchLinger, futureTolerance, hearAll);
-    }
 }

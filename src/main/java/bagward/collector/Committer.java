@@ -2,6 +2,7 @@ package bagward.collector;
 
 import bagward.climate.Reading;
 import bagward.collector.payload.Decoded;
+import bagward.collector.payload.Message;
 import bagward.collector.payload.MessageDecoder;
 import bagward.store.Payload;
 import bagward.store.QuarantineStore;
@@ -29,6 +30,7 @@ final class Committer {
 
     private final Parts parts;
     private final ArrivalTimes arrivalTimes = new ArrivalTimes();
+    private final Repeats repeats;
     private final CountDownLatch stop = new CountDownLatch(1);
     private final Thread thread = new Thread(this::run, "commit readings");
 
@@ -50,11 +52,12 @@ final class Committer {
             Consumer<List<Reading>> afterCommit,
             Runnable whenIdle) {}
 
-    /** A batch with what its messages hold. */
-    private record Batch(List<Arrival> arrivals, List<Reading> readings, List<Quarantined> refused) {}
+    /** What the messages of a batch hold. */
+    private record Batch(List<Reading> readings, List<Quarantined> refused) {}
 
     Committer(Parts parts) {
         this.parts = parts;
+        this.repeats = new Repeats(parts.readings());
         thread.setDaemon(true);
     }
 
@@ -77,7 +80,7 @@ final class Committer {
             while (stop.getCount() > 0) {
                 List<Arrival> arrivals = parts.handOff().take(parts.batchMost(), parts.linger(), IDLE);
                 if (!arrivals.isEmpty()) {
-                    commit(arrivals);
+                    commitEach(arrivals);
                 }
                 if (parts.handOff().waiting() == 0) {
                     parts.whenIdle().run();
@@ -89,12 +92,25 @@ final class Committer {
         }
     }
 
+    /** Arrivals of one connection at a time, so that what an older one stored is there to be compared with. */
+    private void commitEach(List<Arrival> arrivals) throws InterruptedException {
+        int start = 0;
+        for (int i = 1; i <= arrivals.size(); i++) {
+            if (i == arrivals.size()
+                    || !arrivals.get(i).from().equals(arrivals.get(start).from())) {
+                commit(arrivals.subList(start, i));
+                start = i;
+            }
+        }
+    }
+
     private void commit(List<Arrival> arrivals) throws InterruptedException {
-        Optional<Batch> decoded = untilDone(() -> decode(arrivals));
-        if (decoded.isEmpty()) {
+        List<Decoded> decoded =
+                arrivals.stream().map(a -> parts.decoder().decode(a.message())).toList();
+        if (untilDone(() -> learn(arrivals, decoded)).isEmpty()) {
             return;
         }
-        Batch batch = decoded.get();
+        Batch batch = batch(arrivals, decoded);
         Optional<Receipt> receipt = untilDone(() -> store(batch.readings()));
         if (receipt.isEmpty() || untilDone(() -> keep(batch.refused())).isEmpty()) {
             return;
@@ -109,30 +125,38 @@ final class Committer {
         tell(batch.readings());
     }
 
-    private Batch decode(List<Arrival> arrivals) {
-        Batch batch = new Batch(arrivals, new ArrayList<>(), new ArrayList<>());
-        arrivals.forEach(arrival -> decode(arrival, batch));
+    private boolean learn(List<Arrival> arrivals, List<Decoded> decoded) {
+        for (int i = 0; i < arrivals.size(); i++) {
+            for (Reading reading : decoded.get(i).readings()) {
+                repeats.learn(arrivals.get(i), reading);
+            }
+        }
+        return true;
+    }
+
+    private Batch batch(List<Arrival> arrivals, List<Decoded> decoded) {
+        Batch batch = new Batch(new ArrayList<>(), new ArrayList<>());
+        for (int i = 0; i < arrivals.size(); i++) {
+            add(arrivals.get(i), decoded.get(i), batch);
+        }
         return batch;
     }
 
-    private void decode(Arrival arrival, Batch batch) {
-        Decoded decoded = parts.decoder().decode(arrival.message());
+    private void add(Arrival arrival, Decoded decoded, Batch batch) {
+        Message message = arrival.message();
         if (!decoded.known()) {
             // a subscription of an earlier configuration that the broker still keeps
-            parts.heard().add(arrival.message());
+            parts.heard().add(message);
         }
         for (Reading reading : decoded.readings()) {
-            if (!arrival.repeated() || !ArrivalTimes.isStored(reading, parts.readings())) {
+            if (!repeats.claim(arrival, reading)) {
                 batch.readings().add(arrivalTimes.parted(reading));
             }
         }
         if (!decoded.refusals().isEmpty()) {
+            String reason = String.join("; ", decoded.refusals());
             batch.refused()
-                    .add(new Quarantined(
-                            arrival.message().arrivedAt(),
-                            arrival.message().topic(),
-                            Payload.of(arrival.message().bytes()),
-                            String.join("; ", decoded.refusals())));
+                    .add(new Quarantined(message.arrivedAt(), message.topic(), Payload.of(message.bytes()), reason));
         }
     }
 
@@ -147,9 +171,10 @@ final class Committer {
         return true;
     }
 
-    /** Tries until it works; empty if the committer is stopped before. */
-    @SuppressWarnings(
-            "IllegalCatch") // whatever the store throws, the messages must stay unacknowledged and be tried again
+    /**
+     * Tries until it works, whatever the store throws: the messages stay unacknowledged meanwhile. Empty if the committer
+     * is stopped before.
+     */
     private <T> Optional<T> untilDone(Supplier<T> work) throws InterruptedException {
         int failures = 0;
         while (true) {

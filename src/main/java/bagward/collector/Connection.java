@@ -4,6 +4,7 @@ import bagward.collector.payload.Message;
 import bagward.collector.payload.TopicFilter;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
@@ -25,6 +26,9 @@ import org.slf4j.LoggerFactory;
 final class Connection implements MqttCallback {
     private static final Logger LOG = LoggerFactory.getLogger(Connection.class);
     private static final Duration ANSWER = Duration.ofSeconds(20);
+    /** What was in flight before comes within this time after connecting. */
+    private static final Duration RESUMING = Duration.ofSeconds(5);
+
     private static final Duration FAREWELL = Duration.ofSeconds(1);
     private static final int REFUSED = 0x80;
 
@@ -32,6 +36,8 @@ final class Connection implements MqttCallback {
     private final Plan plan;
     private final Clock clock;
     private final CountDownLatch lost = new CountDownLatch(1);
+    private final Instant openedAt;
+    private final long openedNanos = System.nanoTime();
 
     /**
      * What a connection is for.
@@ -48,6 +54,7 @@ final class Connection implements MqttCallback {
         this.client = client;
         this.plan = plan;
         this.clock = clock;
+        this.openedAt = clock.instant();
     }
 
     /**
@@ -120,6 +127,11 @@ final class Connection implements MqttCallback {
         return beneath == null ? String.valueOf(e.getMessage()) : beneath.toString();
     }
 
+    /** When it was opened, by the station's clock. */
+    Instant openedAt() {
+        return openedAt;
+    }
+
     /** Whether the network connection stands. */
     boolean alive() {
         return lost.getCount() > 0 && client.isConnected();
@@ -167,7 +179,9 @@ final class Connection implements MqttCallback {
     @Override
     public void messageArrived(String topic, MqttMessage message) {
         Message arrived = new Message(topic, message.getPayload(), clock.instant(), message.isRetained());
-        plan.receiver().accept(new Arrival(arrived, message.getId(), message.getQos(), message.isDuplicate(), this));
+        boolean resuming = plan.durable() && System.nanoTime() - openedNanos < RESUMING.toNanos();
+        boolean perhapsRepeated = message.isDuplicate() || resuming;
+        plan.receiver().accept(new Arrival(arrived, message.getId(), message.getQos(), perhapsRepeated, this));
     }
 
     @Override

@@ -2,6 +2,8 @@ package bagward.collector;
 
 import java.time.Clock;
 import java.time.Duration;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -14,7 +16,7 @@ import org.slf4j.LoggerFactory;
 final class Connector {
     private static final Logger LOG = LoggerFactory.getLogger(Connector.class);
     private static final Duration LOOK = Duration.ofSeconds(1);
-    private static final Duration CLOSING = Duration.ofSeconds(10);
+    private static final Duration CLOSING = Duration.ofSeconds(25);
 
     private final BrokerLink link;
     private final Connection.Plan plan;
@@ -24,7 +26,7 @@ final class Connector {
     private final AtomicLong connections = new AtomicLong();
     private volatile @Nullable Connection connection;
     private volatile String trouble = "not connected yet";
-    private volatile boolean stopping;
+    private final CountDownLatch stop = new CountDownLatch(1);
 
     Connector(BrokerLink link, Connection.Plan plan, Clock clock, Backoff backoff) {
         this.link = link;
@@ -62,8 +64,9 @@ final class Connector {
     }
 
     void stop() {
-        stopping = true;
-        thread.interrupt();
+        // no interrupt: it would leave a client behind that is just connecting
+        stop.countDown();
+        renew();
         try {
             thread.join(CLOSING.toMillis());
         } catch (InterruptedException e) {
@@ -73,19 +76,25 @@ final class Connector {
 
     private void run() {
         int failures = 0;
-        while (!stopping) {
-            try {
-                connect();
-                failures = 0;
-                hold();
-            } catch (BrokerException e) {
-                failures++;
-                said(e, failures);
-                pause(backoff.after(failures));
-            } catch (InterruptedException e) {
-                LOG.debug("Asked to stop");
+        try {
+            while (!stopping()) {
+                try {
+                    connect();
+                    failures = 0;
+                    hold();
+                } catch (BrokerException e) {
+                    failures++;
+                    said(e, failures);
+                    pause(backoff.after(failures));
+                }
             }
+        } catch (InterruptedException e) {
+            LOG.debug("Asked to stop");
         }
+    }
+
+    private boolean stopping() {
+        return stop.getCount() == 0;
     }
 
     private void connect() {
@@ -101,7 +110,7 @@ final class Connector {
             return;
         }
         try {
-            while (!stopping && held.alive()) {
+            while (!stopping() && held.alive()) {
                 held.awaitLoss(LOOK);
             }
         } finally {
@@ -119,10 +128,8 @@ final class Connector {
         }
     }
 
-    private void pause(Duration wait) {
-        try {
-            Thread.sleep(wait.toMillis());
-        } catch (InterruptedException e) {
+    private void pause(Duration wait) throws InterruptedException {
+        if (stop.await(wait.toMillis(), TimeUnit.MILLISECONDS)) {
             LOG.debug("Asked to stop");
         }
     }

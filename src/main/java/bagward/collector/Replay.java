@@ -112,7 +112,8 @@ public final class Replay {
         Sender() throws MqttException {
             client = broker.client("bagward-replay");
             MqttConnectOptions options = broker.connectOptions(false);
-            options.setMaxInflight(IN_FLIGHT);
+            // the library counts a message as in flight for a moment after it has told that it is not
+            options.setMaxInflight(2 * IN_FLIGHT);
             try {
                 client.connect(options).waitForCompletion(ANSWER.toMillis());
             } catch (MqttException e) {

@@ -1,14 +1,11 @@
 package bagward.demo;
 
-import java.util.ArrayList;
+import bagward.collector.BrokerLink;
 import java.util.List;
 import java.util.UUID;
-import org.eclipse.paho.client.mqttv3.IMqttDeliveryToken;
 import org.eclipse.paho.client.mqttv3.MqttAsyncClient;
 import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
 import org.eclipse.paho.client.mqttv3.MqttException;
-import org.eclipse.paho.client.mqttv3.MqttMessage;
-import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
 
 /** Publishes batches of messages at QoS 1 and returns when the broker has taken every one. */
 final class BatchSender implements AutoCloseable {
@@ -16,18 +13,15 @@ final class BatchSender implements AutoCloseable {
     static final int LARGEST = 500;
 
     private static final long WAIT_MILLIS = 30_000;
+    private static final long GOODBYE_MILLIS = 500;
 
     private final MqttAsyncClient client;
     private final MqttConnectOptions options;
 
-    BatchSender(DemoBroker broker) throws MqttException {
-        client = new MqttAsyncClient(
-                broker.url(), "demo-" + UUID.randomUUID().toString().substring(0, 8), new MemoryPersistence());
-        options = new MqttConnectOptions();
-        options.setCleanSession(true);
+    BatchSender(BrokerLink broker) throws MqttException {
+        client = broker.client("demo-" + UUID.randomUUID().toString().substring(0, 8));
+        options = broker.connectOptions(false);
         options.setMaxInflight(2 * LARGEST);
-        broker.user().ifPresent(options::setUserName);
-        broker.password().ifPresent(password -> options.setPassword(password.toCharArray()));
     }
 
     /**
@@ -36,27 +30,37 @@ final class BatchSender implements AutoCloseable {
      * @throws MqttException if any message was not taken; the whole batch may then be sent again, since readings are
      *     identified by series and time
      */
-    void send(List<DemoMessage> batch) throws MqttException {
+    void send(List<DemoMessage> batch) throws MqttException, InterruptedException {
+        try {
+            sendAndWait(batch);
+        } catch (MqttException e) {
+            drop();
+            throw e;
+        }
+    }
+
+    private void sendAndWait(List<DemoMessage> batch) throws MqttException, InterruptedException {
         if (!client.isConnected()) {
             client.connect(options).waitForCompletion(WAIT_MILLIS);
         }
-        List<IMqttDeliveryToken> tokens = new ArrayList<>();
+        BatchOutcome outcome = new BatchOutcome(batch.size());
         for (DemoMessage message : batch) {
-            MqttMessage mqtt = new MqttMessage(message.bytes());
-            mqtt.setQos(1);
-            tokens.add(client.publish(message.topic(), mqtt));
+            client.publish(message.topic(), message.bytes(), 1, false, null, outcome);
         }
-        for (IMqttDeliveryToken token : tokens) {
-            token.waitForCompletion(WAIT_MILLIS);
+        outcome.await(WAIT_MILLIS);
+    }
+
+    /** Forgets what is in flight, or it would count against the next attempt. */
+    private void drop() throws MqttException {
+        if (client.isConnected()) {
+            client.disconnectForcibly(0, GOODBYE_MILLIS);
         }
     }
 
     @Override
     public void close() throws MqttException {
         try {
-            if (client.isConnected()) {
-                client.disconnectForcibly(500, 500);
-            }
+            drop();
         } finally {
             client.close(true);
         }

@@ -1,5 +1,6 @@
 package bagward.demo;
 
+import bagward.collector.BrokerLink;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -19,7 +20,7 @@ public final class DemoPublisher implements AutoCloseable {
     private static final Duration LOOK_AGAIN = Duration.ofMillis(200);
     private static final Duration RETRY = Duration.ofMillis(500);
 
-    private final DemoBroker broker;
+    private final BrokerLink broker;
     private final DemoFeed feed;
     private final DemoClock clock;
     private final DemoProgress progress;
@@ -36,7 +37,7 @@ public final class DemoPublisher implements AutoCloseable {
      * @param clock a standing clock; released when the history is out
      * @param progress told about the history
      */
-    public DemoPublisher(DemoBroker broker, DemoFeed feed, DemoClock clock, DemoProgress progress) {
+    public DemoPublisher(BrokerLink broker, DemoFeed feed, DemoClock clock, DemoProgress progress) {
         this.broker = broker;
         this.feed = feed;
         this.clock = clock;
@@ -84,7 +85,7 @@ public final class DemoPublisher implements AutoCloseable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } catch (MqttException e) {
-            LOG.warn("the demo cannot publish to {}: {}", broker, e.getMessage());
+            LOG.warn("the demo cannot publish to {}: {}", broker.url(), e.getMessage());
         }
     }
 
@@ -119,7 +120,10 @@ public final class DemoPublisher implements AutoCloseable {
                 sender.send(batch);
                 return;
             } catch (MqttException e) {
-                LOG.warn("the broker at {} did not take the demo's messages, trying again: {}", broker, e.getMessage());
+                LOG.warn(
+                        "the broker at {} did not take the demo's messages, trying again: {}",
+                        broker.url(),
+                        e.getMessage());
                 sleep(RETRY);
             }
         }

@@ -14,6 +14,7 @@ import java.util.TreeSet;
 /** What was found while one input was read: all faults, and which keys the readers asked for. Not shared by threads. */
 public final class Inspection {
     private final Set<Fault> faults = new LinkedHashSet<>();
+    private final Set<String> refusedPaths = new LinkedHashSet<>();
     private final SortedMap<String, SortedSet<String>> asked = new TreeMap<>();
 
     /** Notes a fault, once however often it is found; reading goes on. */
@@ -42,8 +43,16 @@ public final class Inspection {
         return Collections.unmodifiableSortedMap(asked);
     }
 
-    int count() {
-        return faults.size();
+    void refuse(Fault fault, String path) {
+        faults.add(fault);
+        refusedPaths.add(path);
+    }
+
+    /** Whether anything at a path or below it was refused. */
+    boolean refusedWithin(String path) {
+        return refusedPaths.stream()
+                .anyMatch(
+                        p -> p.equals(path) || path.isEmpty() || p.startsWith(path + ".") || p.startsWith(path + "["));
     }
 
     void ask(String path, String key) {

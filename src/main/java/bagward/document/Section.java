@@ -22,7 +22,6 @@ public final class Section {
     private final String path;
     private final Node.Mapping mapping;
     private final Inspection inspection;
-    private final int faultsBefore;
     private final SortedSet<String> known = new TreeSet<>();
 
     Section(String document, String path, Node.Mapping mapping, Inspection inspection) {
@@ -30,7 +29,6 @@ public final class Section {
         this.path = path;
         this.mapping = mapping;
         this.inspection = inspection;
-        this.faultsBefore = inspection.count();
     }
 
     /**
@@ -193,7 +191,7 @@ public final class Section {
             if (items.get(i) instanceof Node.Mapping below) {
                 sections.add(new Section(document, place, below, inspection));
             } else {
-                inspection.refuse(Fault.of(at(items.get(i).line(), place), "", "must be a mapping of keys"));
+                inspection.refuse(Fault.of(at(items.get(i).line(), place), "", "must be a mapping of keys"), place);
             }
         }
         return sections;
@@ -208,7 +206,8 @@ public final class Section {
                 texts.add(scalar.text());
             } else {
                 inspection.refuse(
-                        Fault.of(at(items.get(i).line(), join(key) + "[" + i + "]"), "", "must be a single value"));
+                        Fault.of(at(items.get(i).line(), join(key) + "[" + i + "]"), "", "must be a single value"),
+                        join(key));
             }
         }
         return texts;
@@ -229,7 +228,7 @@ public final class Section {
         Node node = mapping.entries().get(key);
         String found = node instanceof Node.Scalar scalar ? scalar.text() : "";
         int line = node == null ? line() : node.line();
-        inspection.refuse(new Fault(at(line, join(key)), found, rule, remedy));
+        inspection.refuse(new Fault(at(line, join(key)), found, rule, remedy), join(key));
     }
 
     /**
@@ -239,13 +238,13 @@ public final class Section {
      */
     public <T> Optional<T> make(Supplier<T> build) {
         refuseUnknownKeys();
-        if (inspection.count() > faultsBefore) {
+        if (inspection.refusedWithin(path)) {
             return Optional.empty();
         }
         try {
             return Optional.of(build.get());
         } catch (ImpossibleValueException e) {
-            inspection.refuse(Fault.of(at(line(), path), "", e.getMessage()));
+            inspection.refuse(Fault.of(at(line(), path), "", e.getMessage()), path);
             return Optional.empty();
         }
     }
@@ -256,7 +255,8 @@ public final class Section {
                 String near = Nearest.of(key, known)
                         .map(k -> "Did you mean '" + k + "'?")
                         .orElse("Known here: " + String.join(", ", known) + ".");
-                inspection.refuse(new Fault(at(node.line(), join(key)), key, "this key is not known here", near));
+                inspection.refuse(
+                        new Fault(at(node.line(), join(key)), key, "this key is not known here", near), join(key));
             }
         });
     }
@@ -277,7 +277,7 @@ public final class Section {
     }
 
     private <T> T missing(String key, T standIn) {
-        inspection.refuse(Fault.of(at(line(), join(key)), "", "this is required and missing"));
+        inspection.refuse(Fault.of(at(line(), join(key)), "", "this is required and missing"), join(key));
         return standIn;
     }
 

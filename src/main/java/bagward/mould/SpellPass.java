@@ -45,7 +45,7 @@ final class SpellPass {
     private void take(double hours, double celsius, int endCell) {
         double score = model.score(hours, celsius);
         clock.note(score, endCell);
-        if (score > worst || score == worst && hours > worstHours) {
+        if (score > worst || (score == worst && hours > worstHours)) {
             worst = score;
             worstHours = hours;
             worstCelsius = celsius;

@@ -51,7 +51,7 @@ final class WetPieces {
             double celsius = temperature.valueOrNaN(i);
             double percent = humidity.known(i) ? humidity.valueOrNaN(i) : middle.valueOrNaN(i);
             humid = percent >= (humid ? rule.offPercent() : rule.onPercent());
-            boolean wet = humid || filmCounts && climate.filmWetAt(i);
+            boolean wet = humid || (filmCounts && climate.filmWetAt(i));
             if (wet && rule.temperatureCounts(celsius)) {
                 add(i, celsius, dry, unknown);
                 dry = 0;

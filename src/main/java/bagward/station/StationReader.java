@@ -48,8 +48,9 @@ public final class StationReader {
         // A house that was refused must not make faults of the sensors that hang in it.
         boolean allHouses = read.size() == houses.size();
         List<Sensor> devices = sensors(sensors, read, allHouses);
-        return station.make(
-                () -> new Station(name, latitude, longitude, elevation, zone.orElse(ZoneId.of("UTC")), read, devices));
+        return station.make(() ->
+                        new Station(name, latitude, longitude, elevation, zone.orElse(ZoneId.of("UTC")), read, devices))
+                .filter(whole -> allHouses && devices.size() == sensors.size());
     }
 
     private static ZoneId zone(String text) {

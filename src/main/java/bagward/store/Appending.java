@@ -5,6 +5,7 @@ import bagward.climate.ReadingFlag;
 import bagward.climate.SeriesId;
 import bagward.store.ReadingStore.Receipt;
 import java.nio.charset.StandardCharsets;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -30,7 +31,7 @@ final class Appending {
     private final Session session;
     private final Instant now;
     private final Map<SeriesId, Long> numbers = new HashMap<>();
-    private final List<Quarantined> setAside = new ArrayList<>();
+    private final List<Quarantined> lowerOnes = new ArrayList<>();
     private int stored;
     private int repeated;
     private int contradicted;
@@ -45,41 +46,46 @@ final class Appending {
         for (Reading reading : batch) {
             add(reading);
         }
-        SqliteQuarantine.add(session, setAside);
+        SqliteQuarantine.add(session, lowerOnes);
         return new Receipt(stored, repeated, contradicted);
     }
 
     private void add(Reading reading) throws SQLException {
         long series = number(reading.series());
         long at = reading.measuredAt().toEpochMilli();
-        int flags = ReadingFlag.toBits(reading.flags());
-        if (session.update(ADD, series, at, reading.value(), flags) == 1) {
+        if (session.update(ADD, series, at, reading.value(), ReadingFlag.toBits(reading.flags())) == 1) {
             stored++;
-            return;
-        }
-        Held held = session.first(THERE, row -> new Held(row.getDouble(1), row.getInt(2)), series, at)
-                .orElseThrow(() -> new SQLException("a reading is neither new nor there"));
-        if (reading.value() == held.value) {
-            repeated++;
-            // The union, so that it does not matter which of the two came first.
-            if ((held.flags | flags) != held.flags) {
-                session.update(REPLACE, held.value, held.flags | flags, series, at);
-            }
-        } else if (reading.value() > held.value) {
-            contradict(reading, held.value);
-            session.update(REPLACE, reading.value(), flags, series, at);
         } else {
-            contradict(reading, reading.value());
+            meet(reading, series, at);
         }
     }
 
-    private void contradict(Reading reading, double lower) {
-        contradicted++;
-        String text = reading.measuredAt() + " " + lower + " "
-                + reading.series().quantity().unitCode();
-        setAside.add(new Quarantined(
+    /** The series has a reading for that time already. */
+    private void meet(Reading reading, long series, long at) throws SQLException {
+        Reading held = session.first(THERE, row -> reading(reading, row), series, at)
+                .orElseThrow(() -> new SQLException("a reading is neither new nor there"));
+        Reading kept = ReadingStore.kept(held, reading);
+        if (!kept.equals(held)) {
+            session.update(REPLACE, kept.value(), ReadingFlag.toBits(kept.flags()), series, at);
+        }
+        if (held.value() == reading.value()) {
+            repeated++;
+        } else {
+            contradicted++;
+            setAside(kept.value() == held.value() ? reading : held);
+        }
+    }
+
+    private static Reading reading(Reading like, ResultSet row) throws SQLException {
+        return new Reading(like.series(), like.measuredAt(), row.getDouble(1), ReadingFlag.ofBits(row.getInt(2)));
+    }
+
+    private void setAside(Reading lower) {
+        String text = lower.measuredAt() + " " + lower.value() + " "
+                + lower.series().quantity().unitCode();
+        lowerOnes.add(new Quarantined(
                 now,
-                reading.series().toString(),
+                lower.series().toString(),
                 Payload.of(text.getBytes(StandardCharsets.UTF_8)),
                 "another value of this series for the same time is higher and was kept: one series has one value at a"
                         + " time"));
@@ -97,6 +103,4 @@ final class Appending {
         numbers.put(series, number);
         return number;
     }
-
-    private record Held(double value, int flags) {}
 }

@@ -1,10 +1,10 @@
 package bagward.store;
 
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 
 /** Instants as whole ms since 1970 UTC, as the tables keep them; far ones are clamped. */
 final class Millis {
-    private static final int NANOS_PER_MILLI = 1_000_000;
 
     private Millis() {}
 
@@ -20,7 +20,7 @@ final class Millis {
     /** The first whole millisecond at or after an instant. */
     static long atOrAfter(Instant instant) {
         long before = atOrBefore(instant);
-        boolean whole = instant.getNano() % NANOS_PER_MILLI == 0;
+        boolean whole = instant.equals(instant.truncatedTo(ChronoUnit.MILLIS));
         return whole || before == Long.MAX_VALUE || before == Long.MIN_VALUE ? before : before + 1;
     }
 }

@@ -1,8 +1,11 @@
 package bagward.store;
 
 import bagward.climate.Reading;
+import bagward.climate.ReadingFlag;
 import bagward.climate.ReadingSource;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Readings on disk; one for each series and time. Safe for use by several threads.
@@ -17,6 +20,20 @@ public interface ReadingStore extends ReadingSource {
      * @throws StoreException if the batch could not be stored
      */
     Receipt append(List<Reading> batch);
+
+    /**
+     * The one of two readings of one series and time that is kept: the higher one, and of equal ones either, with the
+     * flags of both.
+     */
+    static Reading kept(Reading one, Reading other) {
+        if (one.value() != other.value()) {
+            return one.value() > other.value() ? one : other;
+        }
+        Set<ReadingFlag> flags = EnumSet.noneOf(ReadingFlag.class);
+        flags.addAll(one.flags());
+        flags.addAll(other.flags());
+        return new Reading(one.series(), one.measuredAt(), one.value(), flags);
+    }
 
     /**
      * What became of a batch.

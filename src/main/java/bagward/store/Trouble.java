@@ -18,23 +18,16 @@ final class Trouble {
 
     private static String remedy(SQLException e) {
         // Extended codes carry the primary one in their low byte.
-        switch (SQLiteErrorCode.getErrorCode(e.getErrorCode() & PRIMARY_CODE)) {
-            case SQLITE_BUSY:
-            case SQLITE_LOCKED:
-                return "another program holds the file: close it";
-            case SQLITE_FULL:
-                return "the disk is full: free some space";
-            case SQLITE_READONLY:
-            case SQLITE_PERM:
-            case SQLITE_CANTOPEN:
-                return "the file cannot be opened for writing: give this user the right to write it and its folder";
-            case SQLITE_CORRUPT:
-            case SQLITE_NOTADB:
-                return "the file is damaged or is no store of Bagward: restore it from a backup or name another file";
-            case SQLITE_IOERR:
-                return "the disk reports an error: check the disk, then restore from a backup if the file is damaged";
-            default:
-                return "nothing was changed: try again, and report it if it stays";
-        }
+        return switch (SQLiteErrorCode.getErrorCode(e.getErrorCode() & PRIMARY_CODE)) {
+            case SQLITE_BUSY, SQLITE_LOCKED -> "another program holds the file: close it";
+            case SQLITE_FULL -> "the disk is full: free some space";
+            case SQLITE_READONLY, SQLITE_PERM, SQLITE_CANTOPEN ->
+                "the file cannot be opened for writing: give this user the right to write it and its folder";
+            case SQLITE_CORRUPT, SQLITE_NOTADB ->
+                "the file is damaged or is no store of Bagward: restore it from a backup or name another file";
+            case SQLITE_IOERR ->
+                "the disk reports an error: check the disk, then restore from a backup if the file is damaged";
+            default -> "nothing was changed: try again, and report it if it stays";
+        };
     }
 }

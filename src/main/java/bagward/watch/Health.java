@@ -35,7 +35,7 @@ public record Health(
     /**
      * A part of the system.
      *
-     * @param name "collector", "broker", "store" or "board"
+     * @param name short: "collector", "store", "database" (alarms and quarantine), "board"
      * @param well whether it works
      * @param says one sentence
      */

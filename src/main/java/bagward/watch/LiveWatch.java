@@ -1,6 +1,5 @@
 package bagward.watch;
 
-import bagward.alarm.AlarmBook;
 import bagward.alarm.AlarmEngine;
 import bagward.alarm.AlarmKey;
 import bagward.alarm.Step;
@@ -16,80 +15,77 @@ import bagward.board.Board;
 import bagward.board.BoardBuilder;
 import bagward.board.BoardInputs;
 import bagward.climate.Reading;
-import bagward.fault.Fault;
-import bagward.fault.RefusedInputException;
+import bagward.climate.ReadingSource;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** The watch as it runs: one lock guards register, alarms and board; a ticker moves them on. */
+/**
+ * The running watch: makes the board soon after news, and every few seconds without any. The first board is there when
+ * the constructor returns; those after it come from {@link #start} on.
+ */
 public final class LiveWatch implements Watch, AutoCloseable {
-    /** Readings kept in memory: a bag that is on longer than the board looks back is read no further. */
-    private static final Duration WINDOW = Duration.ofDays(22);
-
-    private static final Duration SLOW_BEAT = Duration.ofSeconds(10);
-    private static final Duration STALE_BOARD = Duration.ofMinutes(2);
-    private static final Duration FUTURE_TOLERANCE = Duration.ofMinutes(5);
     private static final Logger LOG = LoggerFactory.getLogger(LiveWatch.class);
 
     private final WatchParts parts;
-    private final Supplier<WatchedParts> others;
-    private final RegisterRules rules;
+    private final WatchSettings settings;
     private final ReadingWindow window;
+    private final RegisterKeeper register;
+    private final AlarmKeeper alarms;
+    private final HealthBook health;
     private final Listeners listeners = new Listeners();
-    private final Ticker ticker = new Ticker(this::tickSafely, SLOW_BEAT);
-    private final AtomicLong stored = new AtomicLong();
-    private final Object lock = new Object();
-
-    private volatile Register register;
-    private volatile Board board;
-    private volatile TickState state = TickState.NONE;
-    private AlarmBook book;
-    private BoardInputs inputs;
-    private Assessment assessment;
+    private final Ticker ticker;
+    private final Object ticking = new Object();
+    private volatile Latest latest;
 
     /**
-     * Takes register, alarms and readings from the store and makes a first board; nothing moves before {@link #start}.
+     * Loads register, alarms and readings, and makes the first board.
      *
      * @param parts what it works with
-     * @param others how the parts are that bring readings
+     * @param others how the parts are that bring readings, for the health page
+     * @throws bagward.fault.RefusedInputException if the stored register no longer fits the configuration
+     * @throws bagward.store.StoreException if the store cannot be read
      */
     public LiveWatch(WatchParts parts, Supplier<WatchedParts> others) {
-        this.parts = parts;
-        this.others = others;
-        this.rules = new RegisterRules(parts.station(), parts.materials().keySet());
-        this.register = rules.apply(Register.EMPTY, parts.register().changes());
-        this.window =
-                new ReadingWindow(parts.readings(), parts.clock().instant().minus(WINDOW));
-        parts.station().sensors().forEach(sensor -> sensor.series().forEach(window::load));
-        this.book = parts.alarms().loadAlarms();
-        this.inputs = inputsNow();
-        this.assessment = BoardBuilder.assess(inputs, book);
-        this.board = BoardBuilder.board(inputs, assessment, book);
+        this(parts, others, WatchSettings.USUAL);
     }
 
-    /** Begins to tick. */
+    LiveWatch(WatchParts parts, Supplier<WatchedParts> others, WatchSettings settings) {
+        this.parts = parts;
+        this.settings = settings;
+        this.register = new RegisterKeeper(
+                new RegisterRules(parts.station(), parts.materials().keySet()),
+                parts.register(),
+                settings.futureTolerance());
+        this.alarms = new AlarmKeeper(parts.alarms());
+        this.health = new HealthBook(parts.quarantine(), others);
+        this.window = ReadingWindow.of(parts.station(), parts.readings(), now().minus(settings.window()));
+        this.ticker = new Ticker(this::tryTick, settings.shortestPause(), settings.longestPause());
+        this.latest = look(now());
+        health.ticked(latest.board.at(), Duration.ZERO);
+    }
+
+    /** Starts making boards. */
     public void start() {
         ticker.start();
     }
 
-    /** Takes readings that were just stored; a tick follows soon. */
+    /** Takes readings that are on disk; they are on the next board. Returns at once. */
     public void stored(List<Reading> readings) {
-        window.stored(readings);
-        stored.addAndGet(readings.size());
+        window.add(readings);
+        health.stored(readings.size());
         ticker.ask();
     }
 
     @Override
     public Board board() {
-        return board;
+        return latest.board;
     }
 
     @Override
@@ -99,122 +95,97 @@ public final class LiveWatch implements Watch, AutoCloseable {
 
     @Override
     public Register register() {
-        return register;
+        return register.register();
     }
 
     @Override
     public void change(List<RegisterChange> changes, String by) {
-        synchronized (lock) {
-            Instant now = parts.clock().instant();
-            refuseFuture(changes, now);
-            Register after = rules.apply(register, changes);
-            parts.register().append(changes, by, now);
-            register = after;
-            tick();
-        }
-    }
-
-    private static void refuseFuture(List<RegisterChange> changes, Instant now) {
-        List<Fault> faults = new ArrayList<>();
-        for (int i = 0; i < changes.size(); i++) {
-            Instant at = changes.get(i).at();
-            if (at.isAfter(now.plus(FUTURE_TOLERANCE))) {
-                faults.add(new Fault(
-                        "change " + (i + 1) + ", at",
-                        at.toString(),
-                        "must not lie in the future; it is now " + now,
-                        "Give the time at which it was done."));
-            }
-        }
-        if (!faults.isEmpty()) {
-            throw new RefusedInputException(faults);
-        }
+        register.change(changes, by, now());
+        tryTick();
     }
 
     @Override
     public boolean acknowledge(AlarmKey key, String by) {
-        synchronized (lock) {
-            Step step = AlarmEngine.acknowledge(book, key, by, parts.clock().instant());
+        synchronized (ticking) {
+            Step step = AlarmEngine.acknowledge(alarms.book(), key, by, now());
             if (!step.changed()) {
                 return false;
             }
-            parts.alarms().save(step.book(), step.events());
-            book = step.book();
-            publish(BoardBuilder.board(inputs, assessment, book));
+            health.saved(alarms.take(step));
+            publish(latest.with(BoardBuilder.board(latest.in, latest.assessment, step.book())));
             return true;
         }
     }
 
     @Override
     public Optional<BagHistory> history(TagCode tag) {
-        return register.find(tag).filter(head -> !head.baggings().isEmpty()).map(this::history);
+        Instant now = now();
+        return register()
+                .find(tag)
+                .flatMap(head -> newestBagging(head).map(bagging -> {
+                    BaggedClimate climate = BoardBuilder.climate(inputs(now, parts.readings()), head, bagging);
+                    return new BagHistory(head, bagging, climate.house(), climate.bag());
+                }));
     }
 
-    private BagHistory history(Head head) {
-        Bagging newest = head.baggings().get(head.baggings().size() - 1);
-        BaggedClimate climate = BoardBuilder.climate(inputsNow(), head, newest);
-        return new BagHistory(head, newest, climate.house(), climate.bag());
+    private static Optional<Bagging> newestBagging(Head head) {
+        List<Bagging> baggings = head.baggings();
+        return baggings.isEmpty() ? Optional.empty() : Optional.of(baggings.get(baggings.size() - 1));
     }
 
     @Override
     public Health health() {
-        TickState ticked = state;
-        WatchedParts watched = others.get();
-        List<Health.Part> all = new ArrayList<>(watched.parts());
-        all.add(ticked.part(parts.clock().instant(), STALE_BOARD));
-        return new Health(
-                all,
-                ticked.at(),
-                ticked.took(),
-                watched.lastMessageAt(),
-                stored.get(),
-                parts.quarantine().quarantinedCount());
+        return health.now();
     }
 
-    private void tickSafely() {
-        synchronized (lock) {
+    private void tryTick() {
+        synchronized (ticking) {
+            long start = System.nanoTime();
             try {
-                tick();
+                Instant now = now();
+                window.forgetBefore(now.minus(settings.window()));
+                publish(look(now));
+                health.ticked(now, Duration.ofNanos(System.nanoTime() - start));
             } catch (RuntimeException e) {
                 LOG.error("the board could not be made; it is tried again", e);
-                state = state.failed(e);
+                health.failed(e);
             }
         }
     }
 
-    private void tick() {
-        long begun = System.nanoTime();
-        inputs = inputsNow();
-        window.beginAt(inputs.now().minus(WINDOW));
-        assessment = BoardBuilder.assess(inputs, book);
-        Step step = AlarmEngine.step(book, inputs.now(), assessment.verdicts(), parts.rules());
-        if (!step.book().alarms().equals(book.alarms()) || !step.events().isEmpty()) {
-            parts.alarms().save(step.book(), step.events());
-            book = step.book();
-        }
-        publish(BoardBuilder.board(inputs, assessment, book));
-        state = TickState.done(inputs.now(), Duration.ofNanos(System.nanoTime() - begun));
+    private Latest look(Instant now) {
+        BoardInputs in = inputs(now, window);
+        Assessment assessment = BoardBuilder.assess(in, alarms.book());
+        Step step = AlarmEngine.step(alarms.book(), now, assessment.verdicts(), parts.rules());
+        health.saved(alarms.take(step));
+        return new Latest(in, assessment, BoardBuilder.board(in, assessment, step.book()));
     }
 
-    private void publish(Board made) {
-        board = made;
-        listeners.tell(made);
+    private void publish(Latest next) {
+        latest = next;
+        listeners.publish(next.board);
     }
 
-    private BoardInputs inputsNow() {
+    private BoardInputs inputs(Instant now, ReadingSource readings) {
         return new BoardInputs(
-                parts.clock().instant(),
-                parts.station(),
-                register,
-                parts.materials(),
-                window,
-                parts.rules(),
-                parts.organisms());
+                now, parts.station(), register(), parts.materials(), readings, parts.rules(), parts.organisms());
     }
 
+    private Instant now() {
+        return parts.clock().instant().truncatedTo(ChronoUnit.MILLIS);
+    }
+
+    /** Stops; the stores are the caller's to close. */
     @Override
     public void close() {
         ticker.close();
         listeners.close();
+    }
+
+    /** The newest board and what it was made of. */
+    private record Latest(BoardInputs in, Assessment assessment, Board board) {
+        Latest with(Board next) {
+            return new Latest(in, assessment, next);
+        }
     }
 }

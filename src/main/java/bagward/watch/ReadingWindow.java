@@ -3,7 +3,8 @@ package bagward.watch;
 import bagward.climate.Reading;
 import bagward.climate.ReadingSource;
 import bagward.climate.SeriesId;
-import java.time.Duration;
+import bagward.station.Sensor;
+import bagward.station.Station;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -11,59 +12,55 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The readings of the last weeks in memory, since every tick reads them all. It answers as the store does, whatever the
- * order in which readings came; what lies before it is read from the store. Safe for use by several threads.
+ * The readings since the start of the window in memory, so that a board costs no disk. It answers as the store does for
+ * every range from the start of the window on, whatever the order in which readings came. Safe for use by several
+ * threads. A reading takes about 60 bytes.
  */
 final class ReadingWindow implements ReadingSource {
-    private static final Duration LONG_AFTER = Duration.ofDays(36_500);
+    private final Map<SeriesId, SeriesWindow> series = new ConcurrentHashMap<>();
+    private Instant start;
 
-    private final ReadingSource store;
-    private final Map<SeriesId, WindowSeries> series = new ConcurrentHashMap<>();
-    private volatile Instant begins;
-
-    /** A window from an instant on, still without readings. */
-    ReadingWindow(ReadingSource store, Instant begins) {
-        this.store = store;
-        this.begins = begins;
+    /** An empty window. */
+    ReadingWindow(Instant start) {
+        this.start = start;
     }
 
-    /** Takes in what the store has of a series since the window begins. */
-    void load(SeriesId id) {
-        store.readings(id, begins, begins.plus(LONG_AFTER)).forEach(this::put);
-    }
-
-    /** Takes in readings that were stored; those before the window are left to the store. */
-    void stored(List<Reading> readings) {
-        readings.forEach(this::put);
-    }
-
-    /** Moves the beginning of the window on, and forgets what lies before it. */
-    void beginAt(Instant later) {
-        if (later.isAfter(begins)) {
-            begins = later;
-            series.values().forEach(s -> s.forgetBefore(later));
+    /** The window of a store: every reading of the station's sensors since {@code start}, and the one before it. */
+    static ReadingWindow of(Station station, ReadingSource store, Instant start) {
+        ReadingWindow window = new ReadingWindow(start);
+        for (Sensor sensor : station.sensors()) {
+            for (SeriesId id : sensor.series()) {
+                store.newest(id, start).ifPresent(before -> window.add(List.of(before)));
+                window.add(store.readings(id, start, Instant.MAX));
+            }
         }
+        return window;
+    }
+
+    /** Adds readings that are in the store. */
+    void add(List<Reading> readings) {
+        for (Reading reading : readings) {
+            series.computeIfAbsent(reading.series(), id -> new SeriesWindow()).add(reading);
+        }
+    }
+
+    /** Moves the start of the window on; it never moves back. */
+    synchronized void forgetBefore(Instant newStart) {
+        if (newStart.isAfter(start)) {
+            start = newStart;
+        }
+        series.values().forEach(one -> one.forgetBefore(start));
     }
 
     @Override
     public List<Reading> readings(SeriesId id, Instant from, Instant to) {
-        if (from.isBefore(begins)) {
-            return store.readings(id, from, to);
-        }
-        WindowSeries known = series.get(id);
-        return known == null ? List.of() : known.between(from, to);
+        return Optional.ofNullable(series.get(id))
+                .map(one -> one.between(from, to))
+                .orElse(List.of());
     }
 
     @Override
     public Optional<Reading> newest(SeriesId id, Instant atOrBefore) {
-        WindowSeries known = series.get(id);
-        Optional<Reading> inWindow = known == null ? Optional.empty() : known.newest(atOrBefore);
-        return inWindow.isPresent() ? inWindow : store.newest(id, atOrBefore);
-    }
-
-    private void put(Reading reading) {
-        if (!reading.measuredAt().isBefore(begins)) {
-            series.computeIfAbsent(reading.series(), id -> new WindowSeries()).put(reading);
-        }
+        return Optional.ofNullable(series.get(id)).flatMap(one -> one.newest(atOrBefore));
     }
 }

@@ -6,94 +6,81 @@ import java.util.concurrent.locks.Condition;
 import java.util.concurrent.locks.ReentrantLock;
 
 /**
- * Runs a tick on a thread of its own: soon after it was asked for, else at a slow beat. Never sooner than twice the time
- * that the last tick took, so that a small computer keeps half of itself for the rest.
+ * Runs a task on a thread of its own: soon after it was asked for, never sooner than the shortest pause after the last
+ * start nor before as much time has passed idle as the last run took, and after the longest pause without being asked.
  */
 final class Ticker implements AutoCloseable {
-    private static final Duration SHORTEST_PAUSE = Duration.ofMillis(300);
-
-    private final Runnable tick;
-    private final Duration slowBeat;
-    private final ReentrantLock lock = new ReentrantLock();
-    private final Condition asked = lock.newCondition();
+    private final Runnable task;
+    private final long shortest;
+    private final long longest;
     private final Thread thread;
-    private boolean wanted = true;
+    private final ReentrantLock lock = new ReentrantLock();
+    private final Condition news = lock.newCondition();
+    private boolean asked;
     private boolean closed;
 
-    /**
-     * A ticker that stands still until it is started.
-     *
-     * @param tick what to do; must not throw
-     * @param slowBeat longest time between two ticks
-     */
-    Ticker(Runnable tick, Duration slowBeat) {
-        this.tick = tick;
-        this.slowBeat = slowBeat;
-        this.thread = new Thread(this::run, "watch");
-        this.thread.setDaemon(true);
+    /** @param task must not throw */
+    Ticker(Runnable task, Duration shortest, Duration longest) {
+        this.task = task;
+        this.shortest = shortest.toNanos();
+        this.longest = longest.toNanos();
+        this.thread = new Thread(this::run, "board-ticker");
+        thread.setDaemon(true);
     }
 
     void start() {
         thread.start();
     }
 
-    /** Asks for a tick soon. */
+    /** Asks for a run. */
     void ask() {
         lock.lock();
         try {
-            wanted = true;
-            asked.signalAll();
+            asked = true;
+            news.signalAll();
         } finally {
             lock.unlock();
         }
     }
 
     private void run() {
+        long start = System.nanoTime();
+        long took = 0;
         try {
-            while (awaitTurn()) {
-                long begun = System.nanoTime();
-                tick.run();
-                Duration took = Duration.ofNanos(System.nanoTime() - begun);
-                Duration pause = took.multipliedBy(2);
-                rest(pause.compareTo(SHORTEST_PAUSE) < 0 ? SHORTEST_PAUSE : pause);
+            while (awaitTurn(start, Math.max(shortest, 2 * took))) {
+                start = System.nanoTime();
+                task.run();
+                took = System.nanoTime() - start;
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
     }
 
-    private boolean awaitTurn() throws InterruptedException {
+    private boolean awaitTurn(long lastStart, long soonest) throws InterruptedException {
         lock.lock();
         try {
-            long left = slowBeat.toNanos();
-            while (!wanted && !closed && left > 0) {
-                left = asked.awaitNanos(left);
+            while (!closed) {
+                long wait = lastStart + (asked ? soonest : Math.max(soonest, longest)) - System.nanoTime();
+                if (wait <= 0) {
+                    asked = false;
+                    return true;
+                }
+                news.awaitNanos(wait);
             }
-            wanted = false;
-            return !closed;
+            return false;
         } finally {
             lock.unlock();
         }
     }
 
-    private void rest(Duration pause) throws InterruptedException {
-        lock.lock();
-        try {
-            long left = pause.toNanos();
-            while (!closed && left > 0) {
-                left = asked.awaitNanos(left);
-            }
-        } finally {
-            lock.unlock();
-        }
-    }
-
+    /** Stops after the run that is under way. */
     @Override
     public void close() {
         lock.lock();
         try {
             closed = true;
-            asked.signalAll();
+            news.signalAll();
         } finally {
             lock.unlock();
         }

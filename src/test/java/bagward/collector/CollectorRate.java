@@ -95,7 +95,7 @@ final class CollectorRate {
     private static void publish(BrokerLink link, int messages) throws MqttException, InterruptedException {
         MqttAsyncClient client = link.client("rate-publisher");
         MqttConnectOptions options = link.connectOptions(false);
-        options.setMaxInflight(IN_FLIGHT);
+        options.setMaxInflight(2 * IN_FLIGHT);
         client.connect(options).waitForCompletion();
         Semaphore room = new Semaphore(IN_FLIGHT);
         AtomicInteger failed = new AtomicInteger();

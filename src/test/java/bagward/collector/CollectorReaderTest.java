@@ -77,7 +77,7 @@ class CollectorReaderTest {
                 "{url: 'mqtt://a:b@alder.example'} | must be mqtt://host:port",
                 "{url: 'mqtt://alder.example', ca-file: ca.pem} | with TLS only",
                 "{url: 'mqtt://alder.example', port: 1883} | this key is not known here",
-                "{user: a, pasword-from: SECRET} | Did you mean 'password-from'?",
+                "{hosst: 127.0.0.1} | Did you mean 'host'?",
             })
     void a_wrong_broker_is_refused_with_the_rule(String text, String expected) {
         assertTrue(broker(text).isEmpty());

@@ -1,6 +1,7 @@
 package bagward.collector;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.nio.file.Files;
@@ -43,7 +44,7 @@ public final class Mosquitto implements AutoCloseable {
                 allow_anonymous true
                 persistence true
                 persistence_location %s/
-                autosave_on_changes true
+                autosave_on_changes false
                 autosave_interval 1
                 max_queued_messages 0
                 user %s
@@ -69,7 +70,7 @@ public final class Mosquitto implements AutoCloseable {
 
     private static boolean answers(int port) {
         try (Socket socket = new Socket()) {
-            socket.connect(new InetSocketAddress("127.0.0.1", port), 200);
+            socket.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 200);
             return true;
         } catch (IOException e) {
             return false;

@@ -2,6 +2,7 @@ package bagward.collector;
 
 import java.nio.charset.StandardCharsets;
 import org.eclipse.paho.client.mqttv3.MqttAsyncClient;
+import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
 import org.eclipse.paho.client.mqttv3.MqttException;
 
 /** A sensor: each message is with the broker when its method returns. */
@@ -10,7 +11,10 @@ final class Publisher implements AutoCloseable {
 
     Publisher(BrokerLink link) throws MqttException {
         client = link.client("publisher-" + System.nanoTime());
-        client.connect(link.connectOptions(false)).waitForCompletion(10_000);
+        MqttConnectOptions options = link.connectOptions(false);
+        // the library counts a message as in flight for a moment after it has told that it is not
+        options.setMaxInflight(1000);
+        client.connect(options).waitForCompletion(10_000);
     }
 
     void publish(String topic, String payload) throws MqttException {

@@ -39,7 +39,6 @@ final class DemoDocuments {
         station = StationReader.read(top.section("station"), top.sections("houses", 1), sensors)
                 .orElseThrow(() -> new AssertionError(inspection.faults().toString()));
         sources = CollectorReader.sources(sensors);
-        CollectorReader.broker(top.section("broker"), Path.of("unused"), Map.of());
         top.make(() -> station);
         inspection.throwIfRefused();
     }

@@ -139,6 +139,7 @@ class ProportionalOddsTest {
     }
 
     /** Days whose light lingers from day to day and whose scores follow a known relation. */
+    @SuppressWarnings("ArrayRecordComponent")
     record ScoreWeather(int[] scores, double[][] predictors) {
         ScoreWeather(long seed, int days, double slope) {
             this(new int[days], new double[days][1]);

@@ -76,7 +76,7 @@ final class SampleRegister {
                 PEOPLE.get(variant % PEOPLE.size()),
                 self ? PollinationKind.SELF : PollinationKind.CROSS,
                 6 + variant % 5,
-                Optional.of(PollenScore.values()[variant % 4]));
+                Optional.of(List.of(PollenScore.values()).get(variant % 4)));
         MaterialId material = SampleStation.MATERIALS.get(variant % 2).id();
         return new RegisterChange.PutOn(tag, at, spot, material, seed, pollen, pollination);
     }

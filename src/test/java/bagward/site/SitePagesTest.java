@@ -48,7 +48,7 @@ class SitePagesTest {
         assertEquals(200, page.statusCode());
         assertEquals(
                 "text/html;charset=utf-8",
-                header(page, "Content-Type").replace(" ", "").toLowerCase());
+                header(page, "Content-Type").replace(" ", "").toLowerCase(java.util.Locale.ROOT));
         assertTrue(header(page, "Content-Security-Policy").startsWith("default-src 'none'; script-src 'self'"));
         assertEquals("nosniff", header(page, "X-Content-Type-Options"));
         assertEquals("same-origin", header(page, "Referrer-Policy"));

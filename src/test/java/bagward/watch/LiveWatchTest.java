@@ -1,0 +1,374 @@
+package bagward.watch;
+
+import static org.awaitility.Awaitility.await;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bagward.alarm.Alarm;
+import bagward.alarm.AlarmEvent;
+import bagward.alarm.AlarmKey;
+import bagward.alarm.AlarmPhase;
+import bagward.alarm.RuleId;
+import bagward.alarm.Subject;
+import bagward.bag.Line;
+import bagward.bag.Pollination;
+import bagward.bag.PollinationKind;
+import bagward.bag.RegisterChange;
+import bagward.bag.TagCode;
+import bagward.board.Board;
+import bagward.board.Scenario;
+import bagward.climate.Reading;
+import bagward.climate.SeriesId;
+import bagward.fault.RefusedInputException;
+import bagward.station.House;
+import bagward.station.Spot;
+import bagward.store.SqliteStores;
+import bagward.units.Quantity;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The running watch on a real store, with a clock that the test sets. */
+class LiveWatchTest {
+    private static final WatchSettings QUICK =
+            new WatchSettings(Duration.ofMillis(5), Duration.ofMillis(50), Duration.ofDays(22), Duration.ofMinutes(5));
+
+    private static final TagCode TAG = new TagCode("R26-0147");
+    private static final AlarmKey DAMP = new AlarmKey(new RuleId("damp"), new Subject.Bag(TAG));
+
+    private final HandClock clock = new HandClock(hour(0));
+    private final Path file;
+    private SqliteStores stores;
+    private FailingAlarms alarms;
+    private LiveWatch watch;
+    private volatile WatchedParts collector =
+            new WatchedParts(List.of(new Health.Part("collector", true, "receives")), Optional.of(hour(1)));
+
+    LiveWatchTest(@TempDir Path folder) {
+        file = folder.resolve("bagward.db");
+        stores = SqliteStores.open(file, clock);
+        alarms = new FailingAlarms(stores.alarms());
+        watch = open();
+    }
+
+    @AfterEach
+    void close() {
+        watch.close();
+        stores.close();
+    }
+
+    private LiveWatch open() {
+        return new LiveWatch(Stations.parts(clock, stores, alarms), () -> collector, QUICK);
+    }
+
+    private void restart() {
+        close();
+        stores = SqliteStores.open(file, clock);
+        alarms = new FailingAlarms(stores.alarms());
+        watch = open();
+    }
+
+    private void start() {
+        watch.start();
+    }
+
+    private static Instant hour(double hours) {
+        return Scenario.START.plusSeconds(Math.round(hours * 3600));
+    }
+
+    private static RegisterChange putOn(double hour) {
+        House house = Stations.station().houses().get(0);
+        return new RegisterChange.PutOn(
+                TAG,
+                hour(hour),
+                new Spot(house.id(), house.bays().get(0).id(), 3),
+                Stations.material(),
+                new Line("Hvidå 12"),
+                new Line("Hvidå 12"),
+                new Pollination(hour(hour), "Mirja", PollinationKind.SELF, 8, Optional.empty()));
+    }
+
+    /** Readings of the first house every five minutes in [from, to) hours. */
+    private static List<Reading> house(double from, double to, double percent) {
+        List<Reading> readings = new ArrayList<>();
+        for (Instant at = hour(from); at.isBefore(hour(to)); at = at.plusSeconds(300)) {
+            readings.add(Reading.of(new SeriesId(Stations.post().id(), Quantity.TEMPERATURE), at, 12));
+            readings.add(Reading.of(new SeriesId(Stations.post().id(), Quantity.HUMIDITY), at, percent));
+        }
+        return readings;
+    }
+
+    private void hear(List<Reading> readings) {
+        stores.readings().append(readings);
+        watch.stored(readings);
+    }
+
+    /** Sets the clock and waits until a board of that time is there. */
+    private Board boardAt(double hour) {
+        clock.set(hour(hour));
+        await().until(() -> watch.board().at().equals(hour(hour)));
+        return watch.board();
+    }
+
+    private Optional<AlarmPhase> phase() {
+        return alarms.loadAlarms().find(DAMP).map(Alarm::phase);
+    }
+
+    @Test
+    void the_first_board_is_there_before_anything_was_heard() {
+        assertEquals(hour(0), watch.board().at());
+        assertEquals(List.of(), watch.board().bags());
+    }
+
+    @Test
+    void an_entered_bag_is_on_the_board_when_the_entry_returns_and_after_a_restart() {
+        watch.change(List.of(putOn(0)), "Mirja");
+        assertTrue(watch.board().find(TAG).isPresent());
+        restart();
+        assertTrue(watch.board().find(TAG).isPresent());
+        assertEquals(List.of(putOn(0)), watch.register().changes());
+    }
+
+    @Test
+    void a_change_that_lies_in_the_future_or_breaks_a_rule_is_refused_with_every_fault_and_nothing_is_entered() {
+        RegisterChange unknown = new RegisterChange.TakeOff(new TagCode("NOBODY"), hour(0));
+        RefusedInputException refusal =
+                assertThrows(RefusedInputException.class, () -> watch.change(List.of(putOn(0.2), unknown), "Mirja"));
+        assertEquals(2, refusal.faults().size());
+        assertEquals("change 1, at", refusal.faults().get(0).place());
+        assertTrue(refusal.faults().get(0).rule().contains("the station's clock says 2026-02-01T00:00:00Z"));
+        assertTrue(refusal.faults().get(1).place().startsWith("change 2"), refusal.toString());
+        assertEquals(List.of(), stores.register().changes());
+        assertEquals(List.of(), watch.board().bags());
+    }
+
+    @Test
+    void a_change_a_little_ahead_of_the_clock_is_taken() {
+        watch.change(List.of(putOn(0.08)), "Mirja");
+        assertTrue(watch.register().find(TAG).isPresent());
+    }
+
+    @Test
+    void readings_are_on_a_board_soon_after_they_were_stored() {
+        start();
+        clock.set(hour(2));
+        hear(house(0, 2, 60));
+        await().until(() -> watch.board().newestReading().equals(Optional.of(hour(2).minusSeconds(300))));
+        assertEquals(60, watch.board().houses().get(0).humidity().orElseThrow().value());
+    }
+
+    @Test
+    void readings_in_any_order_and_in_any_pieces_give_the_board_of_a_start_with_all_of_them() {
+        watch.change(List.of(putOn(0)), "Mirja");
+        List<Reading> readings = new ArrayList<>(house(0, 9, 92));
+        Collections.shuffle(readings, new Random(3));
+        clock.set(hour(9));
+        for (int i = 0; i < readings.size(); i += 25) {
+            hear(readings.subList(i, Math.min(readings.size(), i + 25)));
+        }
+        start();
+        Board piecemeal = await().until(
+                        () -> watch.board(),
+                        board -> board.at().equals(hour(9)) && !board.alarms().isEmpty());
+        restart();
+        assertEquals(piecemeal.bags(), watch.board().bags());
+        assertEquals(piecemeal.houses(), watch.board().houses());
+    }
+
+    @Test
+    void a_late_reading_changes_the_past() {
+        watch.change(List.of(putOn(0)), "Mirja");
+        start();
+        hear(house(7, 8, 92));
+        Duration before = boardAt(8).find(TAG).orElseThrow().dampFor();
+        hear(house(0, 7, 92));
+        await().until(() -> !watch.board().find(TAG).orElseThrow().dampFor().equals(before));
+        assertTrue(watch.board().find(TAG).orElseThrow().dampFor().compareTo(before) > 0);
+    }
+
+    @Test
+    void an_alarm_whose_delay_runs_survives_a_restart_and_is_raised_when_the_delay_is_over() {
+        watch.change(List.of(putOn(0)), "Mirja");
+        start();
+        hear(house(0, 4, 95));
+        boardAt(4);
+        assertEquals(Optional.of(AlarmPhase.PENDING), phase());
+        Instant since = alarms.loadAlarms().find(DAMP).orElseThrow().since();
+
+        restart();
+        start();
+        hear(house(4, 7, 95));
+        boardAt(7);
+        await().until(() -> phase().equals(Optional.of(AlarmPhase.UNACKNOWLEDGED)));
+        Alarm raised = alarms.loadAlarms().find(DAMP).orElseThrow();
+        assertEquals(since, raised.since());
+    }
+
+    @Test
+    void an_acknowledged_alarm_is_so_on_the_board_at_once_and_after_a_restart() {
+        watch.change(List.of(putOn(0)), "Mirja");
+        clock.set(hour(7));
+        hear(house(0, 7, 95));
+        start();
+        await().until(() -> phase().equals(Optional.of(AlarmPhase.UNACKNOWLEDGED)));
+
+        assertTrue(watch.acknowledge(DAMP, "Ida"));
+        assertEquals(AlarmPhase.ACKNOWLEDGED, listed().phase());
+        assertFalse(watch.acknowledge(DAMP, "Per"), "it was acknowledged already");
+        assertFalse(watch.acknowledge(new AlarmKey(new RuleId("hot"), DAMP.subject()), "Per"));
+        AlarmEvent event = alarms.newestEvents(1).get(0);
+        assertEquals("Ida", event.by());
+        assertEquals(AlarmPhase.ACKNOWLEDGED, event.to());
+
+        restart();
+        assertEquals(Optional.of("Ida"), listed().acknowledgedBy());
+    }
+
+    private Alarm listed() {
+        return watch.board().alarms().stream()
+                .map(view -> view.alarm())
+                .filter(alarm -> alarm.key().equals(DAMP))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void alarms_are_saved_when_they_change_and_not_with_every_board() {
+        watch.change(List.of(putOn(0)), "Mirja");
+        start();
+        hear(house(0, 4, 95));
+        boardAt(4);
+        int saves = alarms.saves();
+        for (int minute = 1; minute <= 10; minute++) {
+            boardAt(4 + minute / 60.0);
+        }
+        assertEquals(saves, alarms.saves());
+    }
+
+    @Test
+    void alarms_are_on_the_board_while_the_store_is_away_and_saved_with_their_events_when_it_is_back() {
+        watch.change(List.of(putOn(0)), "Mirja");
+        start();
+        alarms.away(true);
+        clock.set(hour(7));
+        hear(house(0, 7, 95));
+        await().until(() -> !watch.board().alarms().isEmpty());
+        assertFalse(part("database").well());
+        assertTrue(
+                part("database").says().contains("the disk is away"),
+                part("database").says());
+        assertEquals(Optional.empty(), phase());
+
+        alarms.away(false);
+        await().until(() -> part("database").well());
+        assertEquals(Optional.of(AlarmPhase.UNACKNOWLEDGED), phase());
+        assertTrue(
+                alarms.newestEvents(10).stream().anyMatch(event -> event.key().equals(DAMP)));
+    }
+
+    @Test
+    void a_board_that_could_not_be_made_is_a_fault_until_it_is_made_again() {
+        start();
+        clock.breakDown();
+        await().until(() -> !part("board").well());
+        assertTrue(
+                part("board").says().contains("the clock is broken"),
+                part("board").says());
+        clock.set(hour(1));
+        clock.repair();
+        await().until(() -> part("board").well());
+        await().until(() -> watch.board().at().equals(hour(1)));
+    }
+
+    @Test
+    void a_collector_that_is_not_well_makes_the_whole_unwell() {
+        assertTrue(watch.health().well(), watch.health().toString());
+        assertEquals(Optional.of(hour(1)), watch.health().lastMessageAt());
+        assertEquals(Optional.of(hour(0)), watch.health().lastTick());
+        hear(house(0, 1, 60));
+        assertEquals(24, watch.health().readingsStored());
+        collector = new WatchedParts(List.of(new Health.Part("collector", false, "no broker")), Optional.empty());
+        assertFalse(watch.health().well());
+    }
+
+    @Test
+    void a_store_that_cannot_be_read_is_a_fault_and_not_an_error() {
+        stores.close();
+        assertFalse(part("database").well());
+        assertTrue(
+                part("database").says().contains("is closed"), part("database").says());
+    }
+
+    private Health.Part part(String name) {
+        return watch.health().parts().stream()
+                .filter(part -> part.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void listeners_hear_of_each_change_until_they_leave() {
+        List<Board> heard = new CopyOnWriteArrayList<>();
+        Watch.Subscription subscription = watch.listen(heard::add);
+        watch.change(List.of(putOn(0)), "Mirja");
+        await().until(() ->
+                !heard.isEmpty() && heard.get(heard.size() - 1).find(TAG).isPresent());
+        subscription.close();
+        int before = heard.size();
+        watch.change(List.of(new RegisterChange.TakeOff(TAG, hour(0.05))), "Mirja");
+        assertEquals(before, heard.size());
+    }
+
+    @Test
+    void the_history_of_a_head_is_that_of_its_newest_bag_and_does_not_depend_on_the_window() {
+        watch.change(List.of(putOn(0)), "Mirja");
+        stores.readings().append(house(0, 10, 70));
+        clock.set(hour(10));
+        watch.change(List.of(new RegisterChange.TakeOff(TAG, hour(9))), "Mirja");
+        BagHistory fresh = watch.history(TAG).orElseThrow();
+        assertFalse(Double.isNaN(humidity(fresh)[100]));
+        assertEquals(Optional.of(hour(9)), fresh.bagging().takenOff());
+
+        clock.set(hour(24 * 40));
+        restart();
+        BagHistory old = watch.history(TAG).orElseThrow();
+        assertArrayEquals(humidity(fresh), humidity(old));
+        assertEquals(Optional.empty(), watch.history(new TagCode("NOBODY")));
+    }
+
+    private static double[] humidity(BagHistory history) {
+        return history.bag().humidity().middle().toArray();
+    }
+
+    @Test
+    void a_stored_register_that_no_longer_fits_the_configuration_is_named() {
+        watch.change(List.of(putOn(0)), "Mirja");
+        WatchParts known = Stations.parts(clock, stores, alarms);
+        WatchParts without = new WatchParts(
+                known.clock(),
+                known.station(),
+                Map.of(),
+                known.rules(),
+                known.organisms(),
+                known.readings(),
+                known.quarantine(),
+                known.register(),
+                known.alarms());
+        RefusedInputException refusal =
+                assertThrows(RefusedInputException.class, () -> new LiveWatch(without, () -> collector).close());
+        assertTrue(refusal.faults().get(0).place().startsWith("stored register, change 1"), refusal.toString());
+    }
+}
