@@ -14,9 +14,9 @@ import java.util.Optional;
  * Tells whether a sensored bag has fallen shut or was blown off, from the closure over the last hours against what the
  * bag itself taught before, or its material while it taught nothing yet. A pure function of readings and lessons.
  *
- * <p>It calls seldom and late rather than wrongly: against simulated bags of other physics it finds about half of those that
- * fall shut within 6 h, with no false call in 120 bag-weeks. A bag that was nearly shut before, or a night near
- * saturation, leaves nothing to see.
+ * <p>It calls seldom and late rather than wrongly: of 240 simulated bags of other physics that fell shut it found 116 within
+ * 6 h, with 2 false calls in 240 bag-weeks of others. A bag that was nearly shut before, or a night near saturation,
+ * leaves nothing to see.
  */
 public final class BagFitCheck {
     /** Hours that are judged together. */
