@@ -7,14 +7,18 @@ import bagward.climate.MoistAir;
  *
  * <pre>
  * T* = T_house + k S − c (1 − day)         dT/dt = (T* − T)/tau
- * e* = (1 − f) e_house + f es(T)           de/dt = (e* − e)/tau,   e ≤ es(T − film cooling)
+ * e* = (1 − f) e_house + f es(T)           de/dt = (e* − e)/tau,   e ≤ es(T − film cooling / 2)
  * </pre>
  *
+ * The film is wet where e ≥ es(T − film cooling); the air between head and wet film is held half way between the two,
  * with f and the night terms going over from night to day as the light grows ({@link Daylight}). Beside the state it
  * carries the sensitivities that the band needs. All results are means over the cell just stepped. Confined to one
  * estimate.
  */
 final class BagBalance {
+    /** Below this ratio of vapour to saturation no film is wet, whatever its cooling. */
+    private static final double SURELY_DRY = 0.8;
+
     private final double closureDay;
     private final double closureNight;
     private final double sunGain;
@@ -100,9 +104,13 @@ final class BagBalance {
     }
 
     private void condense(double cooling) {
-        double most = cooling > 0 ? MoistAir.saturationKilopascals(temperature - cooling) : saturation;
-        filmWet = vapour >= most;
-        if (filmWet) {
+        filmWet = false;
+        if (vapour < SURELY_DRY * saturation) {
+            return;
+        }
+        filmWet = vapour >= MoistAir.saturationKilopascals(temperature - cooling);
+        double most = MoistAir.saturationKilopascals(temperature - cooling / 2);
+        if (vapour > most) {
             vapour = most;
             vapourEnd = Math.min(vapourEnd, most);
         }

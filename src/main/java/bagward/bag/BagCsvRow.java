@@ -136,10 +136,12 @@ final class BagCsvRow {
     }
 
     private static PollenScore score(String text) {
-        int number = wholeNumber(text);
-        if (number < 0 || number >= PollenScore.values().length) {
-            throw new ImpossibleValueException("must be 0, 1, 2 or 3, or empty if it was not scored");
-        }
-        return List.of(PollenScore.values()).get(number);
+        return switch (text) {
+            case "0" -> PollenScore.NONE;
+            case "1" -> PollenScore.TRACE;
+            case "2" -> PollenScore.CLEAR;
+            case "3" -> PollenScore.PLENTIFUL;
+            default -> throw new ImpossibleValueException("must be 0, 1, 2 or 3, or empty if it was not scored");
+        };
     }
 }

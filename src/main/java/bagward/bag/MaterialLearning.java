@@ -10,7 +10,7 @@ import java.util.function.Function;
  */
 public final class MaterialLearning {
     /** Share of a prior's variance that is spread between bags; the rest is doubt about the material's mean. A prior. */
-    private static final double BETWEEN_BAGS = 2.0 / 3;
+    private static final double BETWEEN_BAGS = 0.5;
 
     /** The prior spread between bags counts as so many bags. */
     private static final double PRIOR_BAGS = 4;
