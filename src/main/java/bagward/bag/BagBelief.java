@@ -24,7 +24,7 @@ public record BagBelief(
         double temperatureRest,
         double humidityRest,
         int sensoredBags) {
-    /** Bag air against house air at night: as warm as the house, within 0.7 K. A prior. */
+    /** Bag air against house air at night: as warm as the house, within 1 K. A prior. */
     static final Spread NIGHT_COOLING = new Spread(0, 1.0);
 
     /**

@@ -6,7 +6,7 @@ import bagward.climate.Light;
 final class Daylight {
     /**
      * Global light, W m⁻², from which the head counts as fully awake (pores open, no net cooling to the cover). A prior:
-     * about 50 µmol m⁻² s⁻¹, where the pores of most leaves begin to open.
+     * about 120 µmol m⁻² s⁻¹, where the pores of most leaves begin to open.
      */
     private static final double FULL_DAY = 60;
 
