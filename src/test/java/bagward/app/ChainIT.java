@@ -80,6 +80,8 @@ class ChainIT {
         Instant now = Instant.now().truncatedTo(ChronoUnit.SECONDS);
         try (Running running = new Running(configuration, Clock.systemUTC())) {
             running.open();
+            // What is published before the first subscription stands goes to nobody.
+            Awaitility.await().atMost(Duration.ofSeconds(20)).until(() -> collecting(running));
             running.watch().change(bag(now.minus(Duration.ofHours(2))), "tester");
             publish(url, now.minus(Duration.ofMinutes(2)), 60);
             Awaitility.await()
@@ -101,6 +103,11 @@ class ChainIT {
             }
             assertTrue(dampListed(running));
         }
+    }
+
+    private static boolean collecting(Running running) {
+        return running.watch().health().parts().stream()
+                .anyMatch(part -> part.name().equals("collector") && part.well());
     }
 
     private static boolean dampListed(Running running) {
