@@ -2,7 +2,6 @@ package bagward.app;
 
 import bagward.bag.BagCsv;
 import bagward.bag.RegisterChange;
-import bagward.climate.ReadingSource;
 import bagward.demo.DemoClock;
 import bagward.demo.DemoFeed;
 import bagward.demo.DemoPublisher;
@@ -79,7 +78,7 @@ final class DemoCommand implements Callable<Integer> {
                         "the broker did not take the history within ten minutes: see the log above",
                         new IOException("history not taken"));
             }
-            awaitStored(running.readings());
+            awaitStored(running);
             running.watch().change(changes(), "demo");
             running.open();
             out.printf(
@@ -98,8 +97,8 @@ final class DemoCommand implements Callable<Integer> {
      * Waits until what the broker took is on disk: bags entered before that would raise alarms of sensors that are silent
      * only because their history is still on its way. After half a minute the demo goes on without.
      */
-    private static void awaitStored(ReadingSource readings) throws InterruptedException {
-        for (int look = 0; look < 300 && !DemoStation.historyIsIn(readings); look++) {
+    private static void awaitStored(Running running) throws InterruptedException {
+        for (int look = 0; look < 300 && !DemoStation.historyIsIn(running.readings(), running.sensors()); look++) {
             TimeUnit.MILLISECONDS.sleep(100);
         }
     }

@@ -7,6 +7,7 @@ import bagward.collector.CollectorState;
 import bagward.collector.EmbeddedBroker;
 import bagward.collector.MqttCollector;
 import bagward.site.Site;
+import bagward.station.Sensor;
 import bagward.store.SqliteStores;
 import bagward.watch.Health;
 import bagward.watch.LiveWatch;
@@ -114,6 +115,11 @@ final class Running implements AutoCloseable {
         String host = configuration.site().host();
         return "http://" + (host.equals("0.0.0.0") || host.equals("127.0.0.1") ? "localhost" : host) + ":" + site.port()
                 + "/";
+    }
+
+    /** The sensors of the station. */
+    List<Sensor> sensors() {
+        return configuration.station().sensors();
     }
 
     /** What is stored. */

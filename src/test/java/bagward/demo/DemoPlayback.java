@@ -11,8 +11,10 @@ import bagward.climate.ReadingSource;
 import bagward.collector.payload.Decoded;
 import bagward.collector.payload.Message;
 import bagward.collector.payload.MessageDecoder;
+import bagward.station.Sensor;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -45,6 +47,11 @@ final class DemoPlayback {
     /** Messages of topics that are not configured, by topic. */
     SortedMap<String, Integer> unknown() {
         return unknown;
+    }
+
+    /** The sensors of the station. */
+    List<Sensor> sensors() {
+        return documents.station().sensors();
     }
 
     /** All readings. */

@@ -12,7 +12,12 @@ import bagward.bag.TagCode;
 import bagward.board.AlarmView;
 import bagward.board.BagView;
 import bagward.board.Board;
+import bagward.climate.Reading;
+import bagward.climate.ReadingSource;
+import bagward.climate.SensorId;
+import bagward.climate.SeriesId;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,9 +42,27 @@ class DemoWallTest {
 
     @Test
     void the_history_is_in_once_its_last_minutes_are_stored() {
-        assertTrue(DemoStation.historyIsIn(PLAYED.readings()));
+        assertTrue(DemoStation.historyIsIn(PLAYED.readings(), PLAYED.sensors()));
         DemoPlayback half = new DemoPlayback(DemoStation.SEED, DemoStation.HISTORY_BEGINS.plus(Duration.ofDays(4)));
-        assertFalse(DemoStation.historyIsIn(half.readings()));
+        assertFalse(DemoStation.historyIsIn(half.readings(), half.sensors()));
+    }
+
+    @Test
+    void the_history_is_not_in_while_that_of_one_sensor_is_on_its_way() {
+        SensorId late = new SensorId("alder-b-air");
+        ReadingSource allButOne = new ReadingSource() {
+            @Override
+            public List<Reading> readings(SeriesId series, Instant from, Instant to) {
+                return PLAYED.readings().readings(series, from, to);
+            }
+
+            @Override
+            public Optional<Reading> newest(SeriesId series, Instant atOrBefore) {
+                Instant known = series.sensor().equals(late) ? atOrBefore.minus(Duration.ofHours(5)) : atOrBefore;
+                return PLAYED.readings().newest(series, known);
+            }
+        };
+        assertFalse(DemoStation.historyIsIn(allButOne, PLAYED.sensors()));
     }
 
     @Test
