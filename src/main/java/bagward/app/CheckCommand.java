@@ -24,18 +24,21 @@ final class CheckCommand implements Callable<Integer> {
         Configuration found = ConfigurationReader.file(file, System.getenv());
         int bays =
                 found.station().houses().stream().mapToInt(h -> h.bays().size()).sum();
+        String counts = String.join(
+                ", ",
+                count(found.station().houses().size(), "house"),
+                count(bays, "bay"),
+                count(found.station().sensors().size(), "sensor"),
+                count(found.materials().size(), "bag material"),
+                count(found.rules().size(), "rule"),
+                count(found.organisms().size(), "organism"));
         spec.commandLine()
                 .getOut()
-                .printf(
-                        "%s is sound: %s, %d houses, %d bays, %d sensors, %d bag materials, %d rules, %d organisms.%n",
-                        file,
-                        found.station().name(),
-                        found.station().houses().size(),
-                        bays,
-                        found.station().sensors().size(),
-                        found.materials().size(),
-                        found.rules().size(),
-                        found.organisms().size());
+                .println(file + " is sound: " + found.station().name() + ", " + counts + ".");
         return ExitCode.DONE;
+    }
+
+    private static String count(int number, String what) {
+        return number + " " + what + (number == 1 ? "" : "s");
     }
 }

@@ -122,6 +122,11 @@ final class Running implements AutoCloseable {
         return configuration.station().sensors();
     }
 
+    /** How many messages were dealt with since the start. */
+    long messages() {
+        return collector.state().counts().messages();
+    }
+
     /** What is stored. */
     ReadingSource readings() {
         return readings;
