@@ -3,10 +3,12 @@ package bagward.collector;
 import bagward.fault.ImpossibleValueException;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import org.apache.activemq.artemis.api.core.TransportConfiguration;
 import org.apache.activemq.artemis.core.config.Configuration;
 import org.apache.activemq.artemis.core.config.impl.ConfigurationImpl;
 import org.apache.activemq.artemis.core.remoting.impl.netty.NettyAcceptorFactory;
+import org.apache.activemq.artemis.core.server.ActiveMQServer;
 import org.apache.activemq.artemis.core.server.JournalType;
 import org.apache.activemq.artemis.core.server.embedded.EmbeddedActiveMQ;
 import org.apache.activemq.artemis.core.settings.impl.AddressFullMessagePolicy;
@@ -18,6 +20,9 @@ import org.apache.activemq.artemis.core.settings.impl.PageFullMessagePolicy;
  * they are acknowledged, and outlive a restart. No console, no management, no call to the outside.
  */
 public final class EmbeddedBroker implements AutoCloseable {
+    private static final int MOST_LOOKS = 20;
+    private static final long LOOK_MILLIS = 50;
+
     /** Messages that wait for one topic or subscription are kept on disk up to here, then publishers are refused. */
     private static final long MOST_WAITING_BYTES = 256L << 20;
 
@@ -122,13 +127,25 @@ public final class EmbeddedBroker implements AutoCloseable {
                 .setPageFullMessagePolicy(PageFullMessagePolicy.FAIL);
     }
 
-    /** Stops it; messages and sessions stay on disk. */
+    /** Stops it; messages and sessions stay on disk. Clients that are just leaving are let go first. */
     @Override
     public void close() {
         try {
+            awaitLeaving();
             broker.stop();
         } catch (Exception e) {
             throw new BrokerException("the embedded broker on port " + settings.port() + " could not stop cleanly", e);
+        }
+    }
+
+    /** A client that says goodbye while the journal closes makes the broker print errors that mean nothing. */
+    private void awaitLeaving() throws InterruptedException {
+        ActiveMQServer server = broker.getActiveMQServer();
+        for (int look = 0;
+                look < MOST_LOOKS
+                        && server.getConnectionCount() + server.getSessions().size() > 0;
+                look++) {
+            TimeUnit.MILLISECONDS.sleep(LOOK_MILLIS);
         }
     }
 }
