@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -20,36 +21,32 @@ final class Scalars {
 
     static Optional<Double> number(Section section, String key, double low, double high, String unit) {
         String rule = "must be a number from " + plain(low) + " to " + plain(high) + suffix(unit);
-        return section.findText(key).flatMap(text -> {
-            try {
-                double value = Double.parseDouble(text.strip());
-                if (value >= low && value <= high) {
-                    return Optional.of(value);
-                }
-            } catch (NumberFormatException notANumber) {
-                section.refuse(key, rule);
-                return Optional.empty();
-            }
-            section.refuse(key, rule);
-            return Optional.empty();
-        });
+        return within(section, key, Double::valueOf, low, high, rule);
     }
 
     static Optional<Integer> whole(Section section, String key, int low, int high, String unit) {
         String rule = "must be a whole number from " + low + " to " + high + suffix(unit);
+        return within(section, key, Integer::valueOf, low, high, rule);
+    }
+
+    private static <T extends Comparable<T>> Optional<T> within(
+            Section section, String key, Function<String, T> parse, T low, T high, String rule) {
         return section.findText(key).flatMap(text -> {
-            try {
-                int value = Integer.parseInt(text.strip());
-                if (value >= low && value <= high) {
-                    return Optional.of(value);
-                }
-            } catch (NumberFormatException notANumber) {
+            Optional<T> value =
+                    parsed(text.strip(), parse).filter(v -> v.compareTo(low) >= 0 && v.compareTo(high) <= 0);
+            if (value.isEmpty()) {
                 section.refuse(key, rule);
-                return Optional.empty();
             }
-            section.refuse(key, rule);
-            return Optional.empty();
+            return value;
         });
+    }
+
+    private static <T> Optional<T> parsed(String text, Function<String, T> parse) {
+        try {
+            return Optional.of(parse.apply(text));
+        } catch (NumberFormatException notANumber) {
+            return Optional.empty();
+        }
     }
 
     static Optional<Duration> duration(Section section, String key, Duration low, Duration high) {
