@@ -7,6 +7,7 @@ import bagward.demo.DemoFeed;
 import bagward.demo.DemoPublisher;
 import bagward.demo.DemoStation;
 import bagward.document.Inspection;
+import bagward.watch.WatchSettings;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -37,7 +38,7 @@ final class DemoCommand implements Callable<Integer> {
             names = "--speed",
             paramLabel = "N",
             defaultValue = "30",
-            description = "Simulated seconds in a second, 1 to 2000; 360 lets a day pass in four minutes. Usual: 30.")
+            description = "Simulated seconds in a second, 1 to 600; 360 lets a day pass in four minutes. Usual: 30.")
     private double speed = 30;
 
     @Option(names = "--seed", paramLabel = "N", description = "Another number, another season. Usual: 1.")
@@ -56,7 +57,7 @@ final class DemoCommand implements Callable<Integer> {
         try {
             Configuration configuration = configuration(folder.path());
             DemoClock clock = DemoClock.standing(DemoStation.NOW, speed, DemoStation.ZONE);
-            Running running = new Running(configuration, clock);
+            Running running = new Running(configuration, clock, WatchSettings.USUAL.forClockSpeed(speed));
             DemoPublisher publisher =
                     new DemoPublisher(running.brokerLink(), new DemoFeed(seed), clock, new HistoryProgress(out));
             play(running, publisher, out);

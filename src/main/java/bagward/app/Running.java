@@ -13,6 +13,7 @@ import bagward.watch.Health;
 import bagward.watch.LiveWatch;
 import bagward.watch.Watch;
 import bagward.watch.WatchParts;
+import bagward.watch.WatchSettings;
 import bagward.watch.WatchedParts;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -38,6 +39,11 @@ final class Running implements AutoCloseable {
      * @throws bagward.fault.BagwardException if a part cannot start; those before it are closed again
      */
     Running(Configuration configuration, Clock clock) {
+        this(configuration, clock, WatchSettings.USUAL);
+    }
+
+    /** The same with a watch that runs otherwise than usual. */
+    Running(Configuration configuration, Clock clock, WatchSettings settings) {
         this.configuration = configuration;
         try {
             SqliteStores stores = start(SqliteStores.open(database(configuration), clock));
@@ -45,7 +51,7 @@ final class Running implements AutoCloseable {
             if (configuration.broker() instanceof BrokerSettings.Embedded embedded) {
                 start(EmbeddedBroker.start(embedded));
             }
-            watch = start(new LiveWatch(parts(configuration, stores, clock), this::watched));
+            watch = start(new LiveWatch(parts(configuration, stores, clock), this::watched, settings));
             collector = start(new MqttCollector(
                     clock,
                     configuration.broker(),

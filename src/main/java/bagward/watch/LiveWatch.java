@@ -49,14 +49,11 @@ public final class LiveWatch implements Watch, AutoCloseable {
      *
      * @param parts what it works with
      * @param others how the parts are that bring readings, for the health page
+     * @param settings how it runs
      * @throws bagward.fault.RefusedInputException if the stored register no longer fits the configuration
      * @throws bagward.store.StoreException if the store cannot be read
      */
-    public LiveWatch(WatchParts parts, Supplier<WatchedParts> others) {
-        this(parts, others, WatchSettings.USUAL);
-    }
-
-    LiveWatch(WatchParts parts, Supplier<WatchedParts> others, WatchSettings settings) {
+    public LiveWatch(WatchParts parts, Supplier<WatchedParts> others, WatchSettings settings) {
         this.parts = parts;
         this.settings = settings;
         this.register = new RegisterKeeper(

@@ -368,7 +368,7 @@ class LiveWatchTest {
                 known.register(),
                 known.alarms());
         RefusedInputException refusal =
-                assertThrows(RefusedInputException.class, () -> new LiveWatch(without, () -> collector).close());
+                assertThrows(RefusedInputException.class, () -> new LiveWatch(without, () -> collector, QUICK).close());
         assertTrue(refusal.faults().get(0).place().startsWith("stored register, change 1"), refusal.toString());
     }
 }
