@@ -53,45 +53,35 @@ final class DemoCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException, InterruptedException {
         PrintWriter out = spec.commandLine().getOut();
-        TemporaryFolder folder = TemporaryFolder.make("bagward-demo");
-        try {
-            Configuration configuration = configuration(folder.path());
-            DemoClock clock = DemoClock.standing(DemoStation.NOW, speed, DemoStation.ZONE);
-            Running running = new Running(configuration, clock, WatchSettings.USUAL.forClockSpeed(speed));
-            DemoPublisher publisher =
-                    new DemoPublisher(running.brokerLink(), new DemoFeed(seed), clock, new HistoryProgress(out));
-            play(running, publisher, out);
-            UntilStopped.await(publisher, running, folder);
-            return ExitCode.DONE;
-        } catch (RuntimeException e) {
-            folder.close();
-            throw e;
-        }
+        DemoClock clock = DemoClock.standing(DemoStation.NOW, speed, DemoStation.ZONE);
+        UntilStopped until = UntilStopped.begin();
+        TemporaryFolder folder = until.closing(TemporaryFolder.make("bagward-demo"));
+        Running running = until.closing(
+                new Running(configuration(folder.path()), clock, WatchSettings.USUAL.forClockSpeed(speed)));
+        DemoPublisher publisher = until.closing(
+                new DemoPublisher(running.brokerLink(), new DemoFeed(seed), clock, new HistoryProgress(out)));
+        play(running, publisher, out);
+        until.await();
+        return ExitCode.DONE;
     }
 
     private void play(Running running, DemoPublisher publisher, PrintWriter out) throws InterruptedException {
-        try {
-            out.println("The demo plays nine days of messages into its own broker before it begins.");
-            out.flush();
-            publisher.start();
-            if (!publisher.awaitHistory(PATIENCE)) {
-                throw new PartFailedException(
-                        "the broker did not take the history within ten minutes: see the log above",
-                        new IOException("history not taken"));
-            }
-            awaitStored(running);
-            running.watch().change(changes(), "demo");
-            running.open();
-            out.printf(
-                    "%nMirrenholt breeding station (invented). Pages: %s   wall screen: %swall%n",
-                    running.address(), running.address());
-            out.printf("The demo clock runs %.0f times as fast as yours. Stop with Ctrl-C.%n", speed);
-            out.flush();
-        } catch (RuntimeException e) {
-            publisher.close();
-            running.close();
-            throw e;
+        out.println("The demo plays nine days of messages into its own broker before it begins.");
+        out.flush();
+        publisher.start();
+        if (!publisher.awaitHistory(PATIENCE)) {
+            throw new PartFailedException(
+                    "the broker did not take the history within ten minutes: see the log above",
+                    new IOException("history not taken"));
         }
+        awaitStored(running);
+        running.watch().change(changes(), "demo");
+        running.open();
+        out.printf(
+                "%nMirrenholt breeding station (invented). Pages: %s   wall screen: %swall%n",
+                running.address(), running.address());
+        out.printf("The demo clock runs %.0f times as fast as yours. Stop with Ctrl-C.%n", speed);
+        out.flush();
     }
 
     /**

@@ -22,18 +22,14 @@ final class RunCommand implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         Configuration configuration = ConfigurationReader.file(file, System.getenv());
         PrintWriter out = spec.commandLine().getOut();
-        Running running = new Running(configuration, Clock.systemUTC());
-        try {
-            running.open();
-        } catch (RuntimeException e) {
-            running.close();
-            throw e;
-        }
+        UntilStopped until = UntilStopped.begin();
+        Running running = until.closing(new Running(configuration, Clock.systemUTC()));
+        running.open();
         out.println("Bagward watches " + configuration.station().name() + ".");
         out.println("Pages: " + running.address() + "   wall screen: " + running.address() + "wall");
         out.println("Broker: " + running.brokerLink().url() + "   stop with Ctrl-C");
         out.flush();
-        UntilStopped.await(running);
+        until.await();
         return ExitCode.DONE;
     }
 }

@@ -19,14 +19,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.List;
-import org.slf4j.LoggerFactory;
 
 /** All parts, wired and running; closed in the reverse order of their start. */
 final class Running implements AutoCloseable {
-    private final Deque<AutoCloseable> started = new ArrayDeque<>();
+    private final Parts started = new Parts();
     private final Configuration configuration;
     private final ReadingSource readings;
     private final LiveWatch watch;
@@ -46,13 +43,13 @@ final class Running implements AutoCloseable {
     Running(Configuration configuration, Clock clock, WatchSettings settings) {
         this.configuration = configuration;
         try {
-            SqliteStores stores = start(SqliteStores.open(database(configuration), clock));
+            SqliteStores stores = started.add(SqliteStores.open(database(configuration), clock));
             readings = stores.readings();
             if (configuration.broker() instanceof BrokerSettings.Embedded embedded) {
-                start(EmbeddedBroker.start(embedded));
+                started.add(EmbeddedBroker.start(embedded));
             }
-            watch = start(new LiveWatch(parts(configuration, stores, clock), this::watched, settings));
-            collector = start(new MqttCollector(
+            watch = started.add(new LiveWatch(parts(configuration, stores, clock), this::watched, settings));
+            collector = started.add(new MqttCollector(
                     clock,
                     configuration.broker(),
                     configuration.collector(),
@@ -60,7 +57,7 @@ final class Running implements AutoCloseable {
                     stores.readings(),
                     stores.quarantine(),
                     watch::stored));
-            site = start(new Site(configuration.site(), watch, stores.quarantine(), stores.alarms(), clock));
+            site = started.add(new Site(configuration.site(), watch, stores.quarantine(), stores.alarms(), clock));
             collector.start();
         } catch (RuntimeException e) {
             close();
@@ -102,12 +99,8 @@ final class Running implements AutoCloseable {
                                 "store",
                                 state.storing(),
                                 state.storing() ? "The last commit went well." : state.says())),
-                state.lastMessageAt());
-    }
-
-    private <T extends AutoCloseable> T start(T part) {
-        started.push(part);
-        return part;
+                state.lastMessageAt(),
+                state.counts().stored());
     }
 
     /** Begins to tick and opens the pages. */
@@ -150,13 +143,6 @@ final class Running implements AutoCloseable {
 
     @Override
     public void close() {
-        while (!started.isEmpty()) {
-            AutoCloseable part = started.pop();
-            try {
-                part.close();
-            } catch (Exception e) {
-                LoggerFactory.getLogger(Running.class).warn("a part did not close cleanly", e);
-            }
-        }
+        started.close();
     }
 }

@@ -1,32 +1,34 @@
 package bagward.app;
 
 import java.util.concurrent.CountDownLatch;
-import org.slf4j.LoggerFactory;
 
-/** Waits until the process is told to end (Ctrl-C, SIGTERM), then closes everything before it does. */
+/** Closes parts when the process ends, by Ctrl-C, SIGTERM or by itself, at whatever moment that is. */
 final class UntilStopped {
+    private final Parts parts = new Parts();
+    private final CountDownLatch stopped = new CountDownLatch(1);
+
     private UntilStopped() {}
 
-    /** Blocks; on the way out closes in the order given. */
-    static void await(AutoCloseable... parts) throws InterruptedException {
-        CountDownLatch stop = new CountDownLatch(1);
-        Thread hook = new Thread(
-                () -> {
-                    for (AutoCloseable part : parts) {
-                        closeQuietly(part);
-                    }
-                    stop.countDown();
-                },
-                "stop");
-        Runtime.getRuntime().addShutdownHook(hook);
-        stop.await();
+    /** Begins to look out for the end of the process. */
+    static UntilStopped begin() {
+        UntilStopped until = new UntilStopped();
+        Runtime.getRuntime()
+                .addShutdownHook(new Thread(
+                        () -> {
+                            until.parts.close();
+                            until.stopped.countDown();
+                        },
+                        "stop"));
+        return until;
     }
 
-    private static void closeQuietly(AutoCloseable part) {
-        try {
-            part.close();
-        } catch (Exception e) {
-            LoggerFactory.getLogger(UntilStopped.class).warn("a part did not close cleanly", e);
-        }
+    /** Takes a part that is closed at the end, before those taken earlier, and gives it back. */
+    <T extends AutoCloseable> T closing(T part) {
+        return parts.add(part);
+    }
+
+    /** Blocks until the process is told to end. */
+    void await() throws InterruptedException {
+        stopped.await();
     }
 }

@@ -12,13 +12,13 @@ public enum LightSource {
     /** Sun and sky together. */
     DAYLIGHT("daylight", 54, 4.57),
     /** Blue sky without the sun. */
-    BLUE_SKY("blue sky", 52, 4.24),
+    BLUE_SKY("blue-sky", 52, 4.24),
     /** High-pressure sodium lamps. */
-    HIGH_PRESSURE_SODIUM("high-pressure sodium", 82, 4.98),
+    HIGH_PRESSURE_SODIUM("high-pressure-sodium", 82, 4.98),
     /** Metal halide lamps. */
-    METAL_HALIDE("metal halide", 71, 4.59),
+    METAL_HALIDE("metal-halide", 71, 4.59),
     /** Cool-white fluorescent lamps. */
-    COOL_WHITE_FLUORESCENT("cool-white fluorescent", 74, 4.59),
+    COOL_WHITE_FLUORESCENT("cool-white-fluorescent", 74, 4.59),
     /** Incandescent lamps. */
     INCANDESCENT("incandescent", 50, 5.00);
 

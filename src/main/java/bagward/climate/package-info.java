@@ -9,7 +9,7 @@
  *       {@link bagward.climate.Psychrometer} the wet bulb, {@link bagward.climate.ColdSurface} says whether water
  *       condenses, {@link bagward.climate.AirPressure} comes from elevation.
  *   <li><b>Light.</b> {@link bagward.climate.Light} converts between photons, lux and watts with the factors of
- *       {@link bagward.climate.LightSource}; {@link bagward.climate.LuxMeter} marks chips at the end of their range;
+ *       {@link bagward.climate.LightSource};
  *       {@link bagward.climate.LightSum} is the light of a day, or says that it is not the whole.
  *   <li><b>Sun.</b> {@link bagward.climate.Sun} stands where NREL's algorithm puts it; {@link bagward.climate.ClearSky},
  *       {@link bagward.climate.DailyRadiation} and {@link bagward.climate.HourlyRadiation} say what a cloudless sky

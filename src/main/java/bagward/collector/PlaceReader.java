@@ -1,8 +1,8 @@
 package bagward.collector;
 
+import bagward.climate.LightSource;
 import bagward.collector.payload.JsonAt;
 import bagward.collector.payload.LightConversion;
-import bagward.collector.payload.LightSource;
 import bagward.collector.payload.MeasureUnit;
 import bagward.collector.payload.Place;
 import bagward.document.Section;
@@ -87,14 +87,12 @@ final class PlaceReader {
     }
 
     private static LightConversion light(Section read, Optional<Quantity> quantity, Optional<MeasureUnit> unit) {
-        Optional<LightSource> source = Optional.ofNullable(
-                read.has("light-source")
-                        ? read.choice("light-source", LIGHT_SOURCES).orElse(null)
-                        : null);
+        Optional<LightSource> source =
+                read.has("light-source") ? read.choice("light-source", LIGHT_SOURCES) : Optional.empty();
         OptionalDouble factor = number(read, "factor", 1000);
         LightConversion conversion = factor.isPresent()
                 ? LightConversion.ofFactor(factor.getAsDouble())
-                : source.map(LightSource::conversion).orElse(LightConversion.UNKNOWN);
+                : source.map(LightConversion::of).orElse(LightConversion.UNKNOWN);
         if (quantity.isEmpty()) {
             return conversion;
         }

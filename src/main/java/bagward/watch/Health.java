@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param lastTick when the last board was made
  * @param lastTickTook how long that took
  * @param lastMessageAt when the last MQTT message arrived
- * @param readingsStored readings stored since the start
+ * @param readingsStored readings that were new in the store since the start; repeats are not counted
  * @param quarantined messages in quarantine
  */
 public record Health(

@@ -8,7 +8,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
 
 /** Notes how the parts are doing. Safe for use by several threads. */
@@ -18,7 +17,6 @@ final class HealthBook {
 
     private final QuarantineStore quarantine;
     private final Supplier<WatchedParts> others;
-    private final AtomicLong stored = new AtomicLong();
     private volatile Optional<String> unsaved = Optional.empty();
     private volatile Optional<String> failure = Optional.empty();
     private volatile Optional<Instant> lastTick = Optional.empty();
@@ -28,10 +26,6 @@ final class HealthBook {
     HealthBook(QuarantineStore quarantine, Supplier<WatchedParts> others) {
         this.quarantine = quarantine;
         this.others = others;
-    }
-
-    void stored(int readings) {
-        stored.addAndGet(readings);
     }
 
     void ticked(Instant at, Duration took) {
@@ -56,7 +50,8 @@ final class HealthBook {
         List<Part> parts = new ArrayList<>(watched.parts());
         parts.add(database.part);
         parts.add(board());
-        return new Health(parts, lastTick, lastTook, watched.lastMessageAt(), stored.get(), database.quarantined);
+        return new Health(
+                parts, lastTick, lastTook, watched.lastMessageAt(), watched.readingsStored(), database.quarantined);
     }
 
     private Part board() {

@@ -76,7 +76,6 @@ public final class LiveWatch implements Watch, AutoCloseable {
     /** Takes readings that are on disk; they are on the next board. Returns at once. */
     public void stored(List<Reading> readings) {
         window.add(readings);
-        health.stored(readings.size());
         ticker.ask();
     }
 

@@ -9,8 +9,9 @@ import java.util.Optional;
  *
  * @param parts each with its state
  * @param lastMessageAt when the last message of a sensor arrived
+ * @param readingsStored readings that were new in the store since the start; repeats are not counted
  */
-public record WatchedParts(List<Health.Part> parts, Optional<Instant> lastMessageAt) {
+public record WatchedParts(List<Health.Part> parts, Optional<Instant> lastMessageAt, long readingsStored) {
     /** Copies the list. */
     public WatchedParts {
         parts = List.copyOf(parts);

@@ -1,6 +1,7 @@
 package bagward.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,11 +12,16 @@ import bagward.fault.Fault;
 import bagward.fault.RefusedInputException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableSet;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
@@ -68,17 +74,51 @@ class ConfigurationReaderTest {
     }
 
     @Test
-    void the_schema_knows_exactly_the_keys_that_are_read() throws IOException {
-        Inspection inspection = new Inspection();
-        reader.read("bagward.yaml", example, inspection);
-        JsonNode schema = new ObjectMapper().readTree(Packaged.text("config/bagward.schema.json"));
-        inspection.asked().forEach((path, keys) -> {
-            NavigableSet<String> known = new TreeSet<>();
+    void the_schema_has_exactly_the_keys_that_are_read() throws IOException {
+        Map<String, Set<String>> read = new TreeMap<>();
+        for (String text : List.of(
+                example,
+                example.replace(
+                        "  host: 127.0.0.1                   # this machine only; " + "0.0.0.0 for sensors",
+                        "  url: mqtt://broker.example:1883  # sensors"))) {
+            Inspection inspection = new Inspection();
+            readIgnoringFaults(text, inspection);
+            inspection.asked().forEach((path, keys) -> read.merge(path, keys, ConfigurationReaderTest::union));
+        }
+        JsonNode schema = schema();
+        read.forEach((path, keys) -> {
+            Set<String> known = new TreeSet<>();
             at(schema, path).path("properties").fieldNames().forEachRemaining(known::add);
-            assertTrue(
-                    known.containsAll(keys),
-                    () -> "the schema lacks keys at '" + path + "': read are " + keys + ", known " + known);
+            assertEquals(keys, known, () -> "keys at '" + path + "'");
         });
+    }
+
+    private void readIgnoringFaults(String text, Inspection inspection) {
+        try {
+            reader.read("bagward.yaml", text, inspection);
+        } catch (RefusedInputException onlyTheKeysMatterHere) {
+            assertFalse(onlyTheKeysMatterHere.faults().isEmpty());
+        }
+    }
+
+    private static Set<String> union(Set<String> one, Set<String> other) {
+        Set<String> both = new TreeSet<>(one);
+        both.addAll(other);
+        return both;
+    }
+
+    @Test
+    void the_example_passes_the_schema_and_a_wrong_one_does_not() throws IOException {
+        ObjectMapper yaml = new ObjectMapper(new YAMLFactory());
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(schema());
+        assertEquals(List.of(), schema.validate(yaml.readTree(example)));
+        String wrong = example.replace("latitude: 53.2 ", "latitude: 153.2 ").replace("payload: senml", "payload: xml");
+        assertEquals(2, schema.validate(yaml.readTree(wrong)).size());
+    }
+
+    private static JsonNode schema() throws IOException {
+        return new ObjectMapper().readTree(Packaged.text("config/bagward.schema.json"));
     }
 
     private static JsonNode at(JsonNode schema, String path) {

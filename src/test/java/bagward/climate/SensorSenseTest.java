@@ -13,11 +13,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
-import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SensorSenseTest {
@@ -28,20 +26,6 @@ class SensorSenseTest {
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, -40.1, 80.1})
     void what_cannot_be_never_becomes_a_reading(double celsius) {
         assertThrows(ImpossibleValueException.class, () -> Reading.of(TEMPERATURE, Days.MIDNIGHT, celsius));
-    }
-
-    @ParameterizedTest
-    @CsvSource({"99.9, 99.9, false", "100, 100, false", "100.1, 100, true", "104, 100, true"})
-    void a_humidity_a_little_over_a_hundred_is_saturated_air(double raw, double stored, boolean marked) {
-        Reading reading = RawHumidity.reading(HUMIDITY, Days.MIDNIGHT, raw);
-        assertEquals(stored, reading.value());
-        assertEquals(marked ? Set.of(ReadingFlag.HUMIDITY_CAPPED) : Set.of(), reading.flags());
-    }
-
-    @ParameterizedTest
-    @ValueSource(doubles = {104.1, -0.1, Double.NaN})
-    void a_humidity_further_off_is_refused(double raw) {
-        assertThrows(ImpossibleValueException.class, () -> RawHumidity.reading(HUMIDITY, Days.MIDNIGHT, raw));
     }
 
     @Test

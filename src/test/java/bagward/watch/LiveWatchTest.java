@@ -55,7 +55,7 @@ class LiveWatchTest {
     private FailingAlarms alarms;
     private LiveWatch watch;
     private volatile WatchedParts collector =
-            new WatchedParts(List.of(new Health.Part("collector", true, "receives")), Optional.of(hour(1)));
+            new WatchedParts(List.of(new Health.Part("collector", true, "receives")), Optional.of(hour(1)), 24);
 
     LiveWatchTest(@TempDir Path folder) {
         file = folder.resolve("bagward.db");
@@ -298,9 +298,8 @@ class LiveWatchTest {
         assertTrue(watch.health().well(), watch.health().toString());
         assertEquals(Optional.of(hour(1)), watch.health().lastMessageAt());
         assertEquals(Optional.of(hour(0)), watch.health().lastTick());
-        hear(house(0, 1, 60));
         assertEquals(24, watch.health().readingsStored());
-        collector = new WatchedParts(List.of(new Health.Part("collector", false, "no broker")), Optional.empty());
+        collector = new WatchedParts(List.of(new Health.Part("collector", false, "no broker")), Optional.empty(), 24);
         assertFalse(watch.health().well());
     }
 

@@ -1,5 +1,7 @@
 package bagward.collector.payload;
 
+import bagward.climate.Light;
+import bagward.climate.LightSource;
 import java.util.OptionalDouble;
 
 /**
@@ -11,6 +13,17 @@ import java.util.OptionalDouble;
 public record LightConversion(OptionalDouble perLux, OptionalDouble perWatt) {
     /** Nothing is known about the light: only photon flux density can be used. */
     public static final LightConversion UNKNOWN = new LightConversion(OptionalDouble.empty(), OptionalDouble.empty());
+
+    /**
+     * Light of a source: lux by its published factor; global radiation only of daylight, for lamps have no common share of
+     * photosynthetic light.
+     */
+    public static LightConversion of(LightSource source) {
+        OptionalDouble perWatt = source == LightSource.DAYLIGHT
+                ? OptionalDouble.of(Light.MICROMOLES_PER_GLOBAL_WATT)
+                : OptionalDouble.empty();
+        return new LightConversion(OptionalDouble.of(1 / source.factor().luxPerMicromole()), perWatt);
+    }
 
     /** A stated factor of µmol m⁻² s⁻¹ per unit of the payload, whichever it is. */
     public static LightConversion ofFactor(double factor) {

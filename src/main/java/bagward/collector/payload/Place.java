@@ -1,5 +1,6 @@
 package bagward.collector.payload;
 
+import bagward.climate.LightSource;
 import bagward.units.Quantity;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,7 +31,7 @@ public record Place(
                 at,
                 Optional.of(unit),
                 Optional.empty(),
-                LightSource.DAYLIGHT.conversion(),
+                LightConversion.of(LightSource.DAYLIGHT),
                 OptionalDouble.empty());
     }
 

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param lastTick when the last board was made
  * @param lastTickMillis how long that took, ms
  * @param lastMessageAt when the last message arrived
- * @param readingsStored readings stored since the start
+ * @param readingsStored readings that were new in the store since the start; repeats are not counted
  * @param quarantined messages in quarantine
  */
 public record HealthAnswer(

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bagward.climate.LightSource;
 import bagward.climate.Reading;
 import bagward.climate.ReadingFlag;
 import bagward.climate.SensorId;
@@ -90,13 +91,14 @@ class MessageDecoderTest {
         "DAYLIGHT, 185.2",
         "HIGH_PRESSURE_SODIUM, 122.0",
         "METAL_HALIDE, 140.8",
-        "FLUORESCENT, 135.1",
+        "COOL_WHITE_FLUORESCENT, 135.1",
+        "BLUE_SKY, 192.3",
         "INCANDESCENT, 200.0"
     })
     void lux_converts_by_the_light_source(LightSource source, double expected) {
         assertEquals(
                 expected,
-                MeasureUnit.LUX.toCanonical(10_000, source.conversion()).orElseThrow(),
+                MeasureUnit.LUX.toCanonical(10_000, LightConversion.of(source)).orElseThrow(),
                 0.05);
     }
 
@@ -107,7 +109,7 @@ class MessageDecoderTest {
                 "",
                 Optional.of(MeasureUnit.WATT_PER_SQUARE_METRE),
                 Optional.empty(),
-                LightSource.METAL_HALIDE.conversion(),
+                LightConversion.of(LightSource.METAL_HALIDE),
                 java.util.OptionalDouble.empty());
         assertTrue(refusal(decode(new BareNumber(place), "100")).contains("light source"));
     }
