@@ -7,6 +7,7 @@ import bagward.collector.CollectorState;
 import bagward.collector.EmbeddedBroker;
 import bagward.collector.MqttCollector;
 import bagward.site.Site;
+import bagward.site.SiteParts;
 import bagward.station.Sensor;
 import bagward.store.SqliteStores;
 import bagward.watch.Health;
@@ -57,7 +58,8 @@ final class Running implements AutoCloseable {
                     stores.readings(),
                     stores.quarantine(),
                     watch::stored));
-            site = started.add(new Site(configuration.site(), watch, stores.quarantine(), stores.alarms(), clock));
+            site = started.add(new Site(
+                    configuration.site(), new SiteParts(watch, stores.quarantine(), stores.alarms(), clock)));
             collector.start();
         } catch (RuntimeException e) {
             close();

@@ -1,13 +1,9 @@
 package bagward.site;
 
-import bagward.store.AlarmStore;
-import bagward.store.QuarantineStore;
-import bagward.watch.Watch;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.util.JavalinBindException;
-import java.time.Clock;
 
 /** The pages, the JSON interface and the live updates, on one TCP port. */
 public final class Site implements AutoCloseable {
@@ -16,25 +12,20 @@ public final class Site implements AutoCloseable {
     private final SiteSettings settings;
     private final Pages pages;
     private final LiveFeed live;
-    private final QuarantineStore quarantine;
-    private final AlarmStore journal;
+    private final SiteParts parts;
     private final Javalin server;
 
     /**
      * A site that is not started yet.
      *
      * @param settings what the configuration says
-     * @param watch the running watch
-     * @param quarantine messages that could not be used
-     * @param journal what alarms did
-     * @param clock the time now; the demo has its own
+     * @param parts the running parts that pages show and change
      */
-    public Site(SiteSettings settings, Watch watch, QuarantineStore quarantine, AlarmStore journal, Clock clock) {
+    public Site(SiteSettings settings, SiteParts parts) {
         this.settings = settings;
-        this.quarantine = quarantine;
-        this.journal = journal;
-        this.pages = new Pages(watch, clock);
-        this.live = new LiveFeed(watch, clock);
+        this.parts = parts;
+        this.pages = new Pages(parts.watch(), parts.clock());
+        this.live = new LiveFeed(parts.watch(), parts.clock());
         this.server = Javalin.create(this::configure);
     }
 
@@ -62,8 +53,8 @@ public final class Site implements AutoCloseable {
         new HeadEntries(pages, heads).addTo(routes);
         new PutOnPages(pages, settings).addTo(routes);
         new ImportPages(pages).addTo(routes);
-        new AlarmPages(pages, journal).addTo(routes);
-        new SensorPages(pages, quarantine).addTo(routes);
+        new AlarmPages(pages, parts.journal()).addTo(routes);
+        new SensorPages(pages, parts.quarantine()).addTo(routes);
         new PeoplePages(pages).addTo(routes);
         new JsonInterface(pages).addTo(routes);
         routes.sse("/live", live::join);

@@ -26,7 +26,7 @@ final class SiteShow {
                     b.newestReading()));
         }
         SampleStores stores = new SampleStores(clock.instant());
-        try (Site site = new Site(settings(Integer.parseInt(args[0])), watch, stores, stores, clock)) {
+        try (Site site = new Site(settings(Integer.parseInt(args[0])), new SiteParts(watch, stores, stores, clock))) {
             site.start();
             Thread.currentThread().join();
         }
