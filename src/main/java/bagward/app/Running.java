@@ -58,8 +58,8 @@ final class Running implements AutoCloseable {
                     stores.readings(),
                     stores.quarantine(),
                     watch::stored));
-            site = started.add(new Site(
-                    configuration.site(), new SiteParts(watch, stores.quarantine(), stores.alarms(), clock)));
+            site = started.add(
+                    new Site(configuration.site(), new SiteParts(watch, stores.quarantine(), stores.alarms(), clock)));
             collector.start();
         } catch (RuntimeException e) {
             close();
