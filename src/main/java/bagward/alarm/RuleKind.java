@@ -9,7 +9,9 @@ public enum RuleKind {
     /** Days the bag is on reached its due day plus the limit, days; 0 is the due day. */
     BAG_DUE("bag-due", "d", -30, 60),
     /** A sensor was not heard for the limit times its expected interval. */
-    SENSOR_SILENT("sensor-silent", "intervals", 2, 1000);
+    SENSOR_SILENT("sensor-silent", "intervals", 2, 1000),
+    /** Battery of a sensor at or below the limit, % of a full one; the deadband lies above the limit. */
+    SENSOR_BATTERY("sensor-battery", "%", 1, 90);
 
     private final String word;
     private final String unit;

@@ -39,7 +39,7 @@ public final class SensorSilentRule {
      */
     public Verdict judge(Sensor sensor, Instant expectedFrom) {
         Duration patience = patience(sensor);
-        List<Heard> heard = sensor.series().stream()
+        List<Heard> heard = sensor.climateSeries().stream()
                 .map(series -> heard(series, patience, expectedFrom))
                 .toList();
         List<Heard> silent = heard.stream().filter(Heard::silent).toList();

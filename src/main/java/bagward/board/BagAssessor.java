@@ -66,7 +66,7 @@ final class BagAssessor {
                     verdicts.add(
                             suppression.of(BagHotRule.judge(rule, head.tag(), climate, in.now()), source.place(head)));
                 case BAG_DUE -> verdicts.add(BagDueRule.judge(rule, head.tag(), bagging.putOn(), due, in.now()));
-                case SENSOR_SILENT -> {}
+                case SENSOR_SILENT, SENSOR_BATTERY -> {}
             }
         }
         return verdicts;

@@ -26,6 +26,7 @@ final class Measures {
                     case TEMPERATURE -> SensorError.USUAL.temperature();
                     case HUMIDITY -> SensorError.USUAL.humidityAt(value);
                     case LIGHT -> LIGHT_ERROR * value;
+                    case BATTERY -> 0;
                 };
         double low = Math.max(quantity.lowest(), value - half);
         double high = Math.min(quantity.highest(), value + half);

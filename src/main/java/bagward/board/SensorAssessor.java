@@ -5,6 +5,7 @@ import bagward.alarm.AlarmBook;
 import bagward.alarm.AlarmKey;
 import bagward.alarm.Rule;
 import bagward.alarm.RuleKind;
+import bagward.alarm.SensorBatteryRule;
 import bagward.alarm.SensorSilentRule;
 import bagward.alarm.Subject;
 import bagward.alarm.Verdict;
@@ -26,7 +27,6 @@ import java.util.Optional;
 final class SensorAssessor {
     private final BoardInputs in;
     private final AlarmBook before;
-    private final List<Rule> rules;
     private final List<Verdict> verdicts = new ArrayList<>();
     private final Map<SensorId, Verdict> silent = new HashMap<>();
 
@@ -34,10 +34,8 @@ final class SensorAssessor {
     SensorAssessor(BoardInputs in, AlarmBook before) {
         this.in = in;
         this.before = before;
-        this.rules = in.rules().stream()
-                .filter(rule -> rule.kind() == RuleKind.SENSOR_SILENT)
-                .toList();
         in.station().sensors().forEach(this::judge);
+        in.station().sensors().forEach(this::judgeBattery);
     }
 
     /** One verdict for each rule about sensors and each sensor that is to be heard. */
@@ -60,7 +58,7 @@ final class SensorAssessor {
         if (sensor.spare() && loan.isEmpty()) {
             return;
         }
-        for (Rule rule : rules) {
+        for (Rule rule : rules(RuleKind.SENSOR_SILENT)) {
             SensorSilentRule judge = new SensorSilentRule(rule, in.readings(), in.now());
             Instant expectedFrom = loan.map(SensorLoan::from).orElseGet(() -> missedFrom(judge, rule, sensor));
             Verdict verdict = judge.judge(sensor, expectedFrom);
@@ -71,9 +69,24 @@ final class SensorAssessor {
         }
     }
 
+    /** What is empty and silent has an alarm for its silence already. */
+    private void judgeBattery(Sensor sensor) {
+        for (Rule rule : rules(RuleKind.SENSOR_BATTERY)) {
+            SensorBatteryRule.judge(rule, sensor, in.readings(), in.now())
+                    .map(verdict -> silent.containsKey(sensor.id())
+                            ? verdict.suppressedBy("sensor " + sensor.name() + " is silent")
+                            : verdict)
+                    .ifPresent(verdicts::add);
+        }
+    }
+
+    private List<Rule> rules(RuleKind kind) {
+        return in.rules().stream().filter(rule -> rule.kind() == kind).toList();
+    }
+
     /** A sensor that was heard once is missed from then on, one that never was from when that was first noticed. */
     private Instant missedFrom(SensorSilentRule judge, Rule rule, Sensor sensor) {
-        boolean everHeard = sensor.series().stream()
+        boolean everHeard = sensor.climateSeries().stream()
                 .allMatch(series -> in.readings().newest(series, in.now()).isPresent());
         if (everHeard) {
             return Instant.EPOCH;

@@ -18,13 +18,15 @@ public record Agreement(double absolute, double relative) {
 
     /**
      * Defaults of ours, no source: 2 °C and 8 %RH, about three times what cheap sensors are off by; light 50 µmol m⁻²
-     * s⁻¹ and as much as half of the median, since a beam's shadow falls on one sensor and not on the next.
+     * s⁻¹ and as much as half of the median, since a beam's shadow falls on one sensor and not on the next. Batteries of
+     * several sensors have nothing to agree on.
      */
     public static Agreement usual(Quantity quantity) {
         return switch (quantity) {
             case TEMPERATURE -> new Agreement(2, 0);
             case HUMIDITY -> new Agreement(8, 0);
             case LIGHT -> new Agreement(50, 0.5);
+            case BATTERY -> new Agreement(100, 0);
         };
     }
 

@@ -76,7 +76,7 @@ public final class SensorSense {
         return switch (reading.series().quantity()) {
             case TEMPERATURE -> TEMPERATURE_STEP;
             case HUMIDITY -> HUMIDITY_STEP;
-            case LIGHT -> Double.POSITIVE_INFINITY;
+            case LIGHT, BATTERY -> Double.POSITIVE_INFINITY;
         };
     }
 
@@ -124,7 +124,7 @@ public final class SensorSense {
         return switch (quantity) {
             case TEMPERATURE -> window.range() < LEAST_TEMPERATURE_CHANGE;
             case HUMIDITY -> window.range() < LEAST_HUMIDITY_CHANGE && window.lowest() < NEARLY_SATURATED;
-            case LIGHT -> false;
+            case LIGHT, BATTERY -> false;
         };
     }
 

@@ -32,6 +32,11 @@ public record Sensor(
         quantities = Set.copyOf(quantities);
     }
 
+    /** Its series that tell about the air, in the order of the quantities; by these it is missed. */
+    public List<SeriesId> climateSeries() {
+        return series().stream().filter(s -> s.quantity().isClimate()).toList();
+    }
+
     /** Its series, in the order of the quantities. */
     public List<SeriesId> series() {
         return quantities.stream().sorted().map(q -> new SeriesId(id, q)).toList();

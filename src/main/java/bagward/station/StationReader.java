@@ -8,12 +8,15 @@ import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Reads the station from its configuration: the mapping {@code station}, the list {@code houses} and, of each entry of
@@ -23,10 +26,8 @@ import java.util.Set;
 public final class StationReader {
     private static final Duration SHORTEST = Duration.ofSeconds(1);
     private static final Duration LONGEST = Duration.ofHours(24);
-    private static final Map<String, Quantity> QUANTITIES = Map.of(
-            Quantity.TEMPERATURE.word(), Quantity.TEMPERATURE,
-            Quantity.HUMIDITY.word(), Quantity.HUMIDITY,
-            Quantity.LIGHT.word(), Quantity.LIGHT);
+    private static final Map<String, Quantity> QUANTITIES =
+            Arrays.stream(Quantity.values()).collect(Collectors.toMap(Quantity::word, Function.identity()));
 
     private StationReader() {}
 

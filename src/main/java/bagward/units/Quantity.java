@@ -7,7 +7,9 @@ public enum Quantity {
     /** Relative humidity over water, %RH; the collector stores 100 to 104 as 100 with a flag. */
     HUMIDITY("humidity", "%RH", "%RH", 0, 100),
     /** Photosynthetic photon flux density, 400 to 700 nm, µmol m⁻² s⁻¹. */
-    LIGHT("light", "umol/m2/s", "µmol m⁻² s⁻¹", 0, 3000);
+    LIGHT("light", "umol/m2/s", "µmol m⁻² s⁻¹", 0, 3000),
+    /** What is left in the battery of the sensor, % of a full one; tells about the sensor, not about the air. */
+    BATTERY("battery", "%EL", "%", 0, 100);
 
     private final String word;
     private final String code;
@@ -21,6 +23,11 @@ public enum Quantity {
         this.symbol = symbol;
         this.lowest = lowest;
         this.highest = highest;
+    }
+
+    /** Whether it is part of the climate; a sensor that reports nothing else is of no use for bags. */
+    public boolean isClimate() {
+        return this != BATTERY;
     }
 
     /** The word used in configuration, pages and exports. */

@@ -154,6 +154,26 @@ class BoardBuilderTest {
     }
 
     @Test
+    void a_low_battery_is_an_alarm_until_its_sensor_falls_silent() {
+        scenario.heard(Scenario.SOUTH_POST, 0, 30, 12, 60)
+                .heard(Scenario.NORTH_POST, 0, 24, 12, 60)
+                .battery(Scenario.NORTH_POST, 9, 12);
+        Board low = board(12);
+        assertEquals(
+                "battery of north-post at 12 %, limit 15 %",
+                low.alarms().get(0).alarm().message());
+        Board silent = Scenario.tick(scenario.at(30), Scenario.step(scenario.at(12), AlarmBook.EMPTY));
+        assertEquals(
+                List.of("silent"),
+                silent.alarms().stream()
+                        .map(view -> view.alarm().key().rule().value())
+                        .toList());
+        assertEquals(
+                "sensor north-post is silent",
+                silent.setAside().get(0).alarm().aside().orElseThrow().why());
+    }
+
+    @Test
     void a_spare_sensor_in_the_drawer_is_not_missed() {
         scenario.heard(Scenario.SOUTH_POST, 0, 10, 15, 60).heard(Scenario.NORTH_POST, 0, 10, 15, 60);
         assertEquals(List.of(), board(10).alarms());

@@ -64,6 +64,9 @@ public final class Scenario {
     static final Rule SILENT =
             rule("silent", RuleKind.SENSOR_SILENT, 3, 0, Duration.ZERO, Duration.ofMinutes(5), Priority.HIGH);
 
+    static final Rule BATTERY =
+            rule("battery", RuleKind.SENSOR_BATTERY, 15, 5, Duration.ZERO, Duration.ZERO, Priority.LOW);
+
     private static final BagMaterial MATERIAL = new BagMaterial(
             FILM,
             "Perforated film",
@@ -134,6 +137,12 @@ public final class Scenario {
         return this;
     }
 
+    /** A sensor says what is left in its battery. */
+    Scenario battery(Sensor sensor, double hour, double percent) {
+        readings.add(Reading.of(new SeriesId(sensor.id(), Quantity.BATTERY), hours(hour), percent));
+        return this;
+    }
+
     /** A bag is put on. */
     public Scenario bag(String tag, HouseId house, BayId bay, int spot, double hour) {
         Pollination pollination = new Pollination(hours(hour), "Mirja", PollinationKind.CROSS, 8, Optional.empty());
@@ -170,7 +179,7 @@ public final class Scenario {
                 register,
                 materials,
                 new HeldReadings().take(inThisOrder),
-                List.of(DAMP, HOT, DUE, SILENT),
+                List.of(DAMP, HOT, DUE, SILENT, BATTERY),
                 List.of(BOTRYTIS));
     }
 

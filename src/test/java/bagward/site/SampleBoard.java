@@ -204,6 +204,7 @@ final class SampleBoard {
             case TEMPERATURE -> SampleClimate.temperature(now);
             case HUMIDITY -> SampleClimate.humidity(now);
             case LIGHT -> 700 * SampleClimate.sun(now);
+            case BATTERY -> 81;
         };
     }
 }

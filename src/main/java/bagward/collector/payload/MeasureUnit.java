@@ -28,7 +28,9 @@ public enum MeasureUnit {
     /** Global radiation in watt per square metre; needs to know the light source. */
     WATT_PER_SQUARE_METRE("W/m2", Quantity.LIGHT, "W/m²"),
     /** Photon flux density, the canonical unit of light. */
-    MICROMOLE("umol/m2/s", Quantity.LIGHT, "µmol/m2/s", "µmol/m²/s");
+    MICROMOLE("umol/m2/s", Quantity.LIGHT, "µmol/m2/s", "µmol/m²/s"),
+    /** Energy left in a battery, percent. */
+    PERCENT_BATTERY("%EL", Quantity.BATTERY, "%");
 
     private final String code;
     private final Quantity quantity;
@@ -84,7 +86,7 @@ public enum MeasureUnit {
      */
     public OptionalDouble toCanonical(double value, LightConversion light) {
         return switch (this) {
-            case CELSIUS, PERCENT_HUMIDITY, MICROMOLE -> OptionalDouble.of(value);
+            case CELSIUS, PERCENT_HUMIDITY, MICROMOLE, PERCENT_BATTERY -> OptionalDouble.of(value);
             case KELVIN -> OptionalDouble.of(value - 273.15);
             case FAHRENHEIT -> OptionalDouble.of((value - 32) / 1.8);
             case RATIO -> OptionalDouble.of(value * 100);
