@@ -43,6 +43,7 @@ final class BagBalance {
     private double light;
     private double vapour;
     private double open;
+    private double driven;
     private double saturation;
     private boolean filmWet;
 
@@ -96,6 +97,7 @@ final class BagBalance {
             openEnd = house;
             vapourStarted = true;
         }
+        driven = target;
         vapour = target + (vapourEnd - target) * meanLeft;
         open = house + (openEnd - house) * meanLeft;
         vapourEnd += (target - vapourEnd) * covered;
@@ -134,6 +136,11 @@ final class BagBalance {
     /** Relative humidity, %RH. */
     double humidity() {
         return 100 * vapour / saturation;
+    }
+
+    /** Relative humidity towards which the bag is driven, as if no film took water from it, %RH. */
+    double drivenHumidity() {
+        return 100 * driven / saturation;
     }
 
     /** Relative humidity if the bag were open (f = 0), %RH. */

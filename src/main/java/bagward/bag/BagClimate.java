@@ -9,23 +9,22 @@ import java.util.BitSet;
  * @param temperature °C
  * @param humidity %RH
  * @param measured cells in which a lent sensor was heard; all others are estimated
- * @param film cells in which water on the film is likely (film at or below the dew point)
+ * @param film cells with water on the film (film at or below the dew point), and how sure that is
  */
-public record BagClimate(Banded temperature, Banded humidity, BitSet measured, BitSet film) {
-    /** Copies the bit sets. */
+public record BagClimate(Banded temperature, Banded humidity, BitSet measured, FilmWetness film) {
+    /** Copies the bit set. */
     public BagClimate {
         measured = (BitSet) measured.clone();
-        film = (BitSet) film.clone();
+    }
+
+    /** A climate without doubt about the film. */
+    public BagClimate(Banded temperature, Banded humidity, BitSet measured, BitSet film) {
+        this(temperature, humidity, measured, FilmWetness.sure(film));
     }
 
     @Override
     public BitSet measured() {
         return (BitSet) measured.clone();
-    }
-
-    @Override
-    public BitSet film() {
-        return (BitSet) film.clone();
     }
 
     /** The grid of all parts. */
@@ -40,6 +39,6 @@ public record BagClimate(Banded temperature, Banded humidity, BitSet measured, B
 
     /** Whether water on the film is likely in cell i. */
     public boolean filmWetAt(int i) {
-        return film.get(i);
+        return film.likelyAt(i);
     }
 }

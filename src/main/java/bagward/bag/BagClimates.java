@@ -54,7 +54,7 @@ public final class BagClimates {
      * @param estimate the estimate of the same bag
      * @param measured what the sensor said, on the same grid, unknown where it was not lent or not heard
      * @return cells in which temperature and humidity were heard become measured, with the interval of the sensor's
-     *     error; water on the film is likely there from 95 %RH on
+     *     error; water on the film is likely there from 95 %RH on, certain or possible at the ends of an 80 % interval
      */
     public static BagClimate withMeasured(BagClimate estimate, Climate measured) {
         TimeGrid grid = estimate.grid();
@@ -63,15 +63,21 @@ public final class BagClimates {
         BandArrays warm = new BandArrays(estimate.temperature());
         BandArrays damp = new BandArrays(estimate.humidity());
         BitSet heard = estimate.measured();
-        BitSet film = estimate.film();
+        BitSet certain = estimate.film().certain();
+        BitSet likely = estimate.film().likely();
+        BitSet possible = estimate.film().possible();
         for (int i = 0; i < grid.size(); i++) {
             if (!Double.isNaN(temperature[i]) && !Double.isNaN(humidity[i])) {
                 warm.set(i, temperature[i], NINETY_PERCENT * SensorError.USUAL.temperature());
-                damp.set(i, humidity[i], NINETY_PERCENT * SensorError.USUAL.humidityAt(humidity[i]));
+                double reach = NINETY_PERCENT * SensorError.USUAL.humidityAt(humidity[i]);
+                damp.set(i, humidity[i], reach);
                 heard.set(i);
-                film.set(i, humidity[i] >= WET);
+                certain.set(i, humidity[i] - FilmDoubt.NARROWER * reach >= WET);
+                likely.set(i, humidity[i] >= WET);
+                possible.set(i, humidity[i] + FilmDoubt.NARROWER * reach >= WET);
             }
         }
+        FilmWetness film = new FilmWetness(certain, likely, possible);
         return new BagClimate(warm.banded(grid), damp.clamped(0, 100).banded(grid), heard, film);
     }
 

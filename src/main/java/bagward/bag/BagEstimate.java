@@ -24,7 +24,7 @@ final class BagEstimate {
     private final ClosureBand byNight;
     private final BandArrays temperature;
     private final BandArrays humidity;
-    private final BitSet film = new BitSet();
+    private final FilmDoubt film;
 
     BagEstimate(Climate house, BagBelief belief, Sky sky, SensorError sensor) {
         this.grid = house.grid();
@@ -39,13 +39,15 @@ final class BagEstimate {
         this.byNight = ClosureBand.of(belief.closureByNight());
         this.temperature = new BandArrays(grid.size());
         this.humidity = new BandArrays(grid.size());
+        this.film = new FilmDoubt(belief.filmCooling());
     }
 
     BagClimate from(int first) {
         for (int i = first; i < grid.size(); i++) {
             cell(i);
         }
-        return new BagClimate(temperature.banded(grid), humidity.clamped(0, 100).banded(grid), new BitSet(), film);
+        return new BagClimate(
+                temperature.banded(grid), humidity.clamped(0, 100).banded(grid), new BitSet(), film.wetness());
     }
 
     private void cell(int i) {
@@ -96,9 +98,10 @@ final class BagEstimate {
         double other = BagClimates.NINETY_PERCENT * BagClimates.NINETY_PERCENT * variance;
         double drier = dryness * (share(byNight.drier(), byDay.drier(), day) - 1);
         double damper = dryness * (1 - share(byNight.damper(), byDay.damper(), day));
-        humidity.set(
-                i, percent, percent - Math.sqrt(drier * drier + other), percent + Math.sqrt(damper * damper + other));
-        film.set(i, balance.filmWet());
+        double below = Math.sqrt(drier * drier + other);
+        double above = Math.sqrt(damper * damper + other);
+        humidity.set(i, percent, percent - below, percent + above);
+        film.cell(i, balance, 1 - day, below, above);
     }
 
     private static double share(double night, double day, double dayShare) {

@@ -35,6 +35,9 @@ public final class BagLearning {
     /** Cells of this length count as one independent look at the response time. */
     private static final double LOOK_MINUTES = 300;
 
+    /** A fit is never believed to leave less than the tenth of a degree that sensors round to, K². */
+    private static final double LEAST_LOSS = 0.1 * 0.1 / 12;
+
     private BagLearning() {}
 
     /**
@@ -119,7 +122,7 @@ public final class BagLearning {
         double looks = cells.heardMinutes() / LOOK_MINUTES;
         double[] weights = new double[heats.length];
         for (int i = 0; i < heats.length; i++) {
-            weights[i] = Math.exp(-looks / 2 * (heats[i].loss() / heats[best].loss() - 1));
+            weights[i] = Math.exp(-looks / 2 * (loss(heats[i]) / loss(heats[best]) - 1));
         }
         double all = Arrays.stream(weights).sum();
         double mean = 0;
@@ -130,5 +133,9 @@ public final class BagLearning {
         }
         double betweenTries = mean / 3;
         return new Spread(mean, Math.hypot(Math.sqrt(Math.max(0, square - mean * mean)), betweenTries));
+    }
+
+    private static double loss(TwoTermFit heat) {
+        return Math.max(LEAST_LOSS, heat.loss());
     }
 }

@@ -22,6 +22,7 @@ public final class MaterialLearning {
 
     private final BagBelief prior;
     private final List<BagLesson> lessons;
+    private final BagBelief unsensored;
 
     /**
      * A material with its lessons.
@@ -32,11 +33,12 @@ public final class MaterialLearning {
     public MaterialLearning(BagMaterial material, List<BagLesson> lessons) {
         this.prior = BagBelief.prior(material);
         this.lessons = List.copyOf(lessons);
+        this.unsensored = belief(Pool::anotherBag);
     }
 
     /** What is believed of a bag of the material in which no sensor hung. */
     public BagBelief unsensored() {
-        return belief(Pool::anotherBag);
+        return unsensored;
     }
 
     /** What is believed of the bag that taught a lesson, for hours in which its sensor was not heard. */

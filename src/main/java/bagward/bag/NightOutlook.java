@@ -90,29 +90,31 @@ public final class NightOutlook {
      * @param house the outlook of its house
      * @param belief what is believed of the bag
      * @param sky asked for where the house has no light reading
-     * @return humidity in the bag, %RH, with an 80 % interval that holds both the doubt about the house and that about the
-     *     bag
      */
-    public static Banded inBag(Outlook.Night house, BagBelief belief, Sky sky) {
+    public static BagOutlook inBag(Outlook.Night house, BagBelief belief, Sky sky) {
         BagClimate bag = BagClimates.estimate(house.expected(), belief, house.issuedAt(), sky);
-        TimeGrid grid = bag.grid();
-        double narrower = NightForecaster.EIGHTY_PERCENT / BagClimates.NINETY_PERCENT;
         double open = 1 - belief.closureByNight().mean();
-        BandArrays band = new BandArrays(grid.size());
-        for (int i = 0; i < grid.size(); i++) {
-            double middle = bag.humidity().middle().valueOrNaN(i);
-            double below = narrower * (middle - bag.humidity().low().valueOrNaN(i));
-            double above = narrower * (bag.humidity().high().valueOrNaN(i) - middle);
-            double outlook = house.humidity().middle().valueOrNaN(i);
-            double houseBelow = open * (outlook - house.humidity().low().valueOrNaN(i));
-            double houseAbove = open * (house.humidity().high().valueOrNaN(i) - outlook);
-            band.set(i, middle, middle - Math.hypot(below, houseBelow), middle + Math.hypot(above, houseAbove));
-        }
-        return band.clamped(0, 100).banded(grid);
+        Banded temperature = doubted(bag.temperature(), house.temperature(), 1, -90, 100);
+        Banded humidity = doubted(bag.humidity(), house.humidity(), open, 0, 100);
+        return new BagOutlook(
+                house.issuedAt(),
+                new BagClimate(temperature, humidity, bag.measured(), bag.film()),
+                WetHours.of(humidity));
     }
 
-    /** Hours with 95 %RH or more in a bag, from its outlook. */
-    public static WetHours wetHours(Banded humidityInBag) {
-        return WetHours.of(humidityInBag);
+    /** The 80 % interval of a bag with the doubt about its house: so much of it as gets into the bag. */
+    private static Banded doubted(Banded bag, Banded house, double share, double lowest, double highest) {
+        TimeGrid grid = bag.middle().grid();
+        BandArrays band = new BandArrays(grid.size());
+        for (int i = 0; i < grid.size(); i++) {
+            double middle = bag.middle().valueOrNaN(i);
+            double below = FilmDoubt.NARROWER * (middle - bag.low().valueOrNaN(i));
+            double above = FilmDoubt.NARROWER * (bag.high().valueOrNaN(i) - middle);
+            double outlook = house.middle().valueOrNaN(i);
+            double houseBelow = share * (outlook - house.low().valueOrNaN(i));
+            double houseAbove = share * (house.high().valueOrNaN(i) - outlook);
+            band.set(i, middle, middle - Math.hypot(below, houseBelow), middle + Math.hypot(above, houseAbove));
+        }
+        return band.clamped(lowest, highest).banded(grid);
     }
 }

@@ -19,13 +19,20 @@ public record SensorOffset(Spread temperature, Spread humidity) {
     /** What is left after a side-by-side night: position, drift. Priors. */
     private static final Spread LEFT = new Spread(0.1, 0.5);
 
+    /** Sensors side by side do not lie further apart than four deviations of {@link #UNKNOWN}... */
+    private static final double FURTHEST = 4;
+
+    /** ...and go up and down together: half of the differences lie this near to their median, K and %RH. Priors. */
+    private static final Spread TOGETHER = new Spread(0.3, 2);
+
     /**
-     * The offset from a time in which both hung side by side; only dark cells count, since the sun warms each sensor
-     * differently.
+     * The offset from a time in which both may have hung side by side; only dark cells count, since the sun warms each
+     * sensor differently.
      *
      * @param house the house sensor
      * @param spare the spare one on the same grid
-     * @return the medians of the differences; {@link #UNKNOWN} with less than 4 h in the dark
+     * @return the medians of the differences; {@link #UNKNOWN} with less than 4 h in the dark, or if the two were not in the
+     *     same air: far apart, or not going up and down together
      */
     public static SensorOffset sideBySide(Climate house, Climate spare) {
         int size = house.grid().size();
@@ -46,8 +53,24 @@ public record SensorOffset(Spread temperature, Spread humidity) {
         if (count * house.grid().step().toSeconds() < ENOUGH_HOURS * 3600) {
             return UNKNOWN;
         }
-        return new SensorOffset(
-                new Spread(median(warmer, count), LEFT.mean()), new Spread(median(damper, count), LEFT.deviation()));
+        double warm = median(warmer, count);
+        double damp = median(damper, count);
+        boolean near = Math.abs(warm) <= FURTHEST * UNKNOWN.temperature.deviation()
+                && Math.abs(damp) <= FURTHEST * UNKNOWN.humidity.deviation();
+        boolean together =
+                stray(warmer, count, warm) <= TOGETHER.mean() && stray(damper, count, damp) <= TOGETHER.deviation();
+        return near && together
+                ? new SensorOffset(new Spread(warm, LEFT.mean()), new Spread(damp, LEFT.deviation()))
+                : UNKNOWN;
+    }
+
+    /** Median distance from the median. */
+    private static double stray(double[] values, int count, double median) {
+        double[] distances = new double[count];
+        for (int i = 0; i < count; i++) {
+            distances[i] = Math.abs(values[i] - median);
+        }
+        return median(distances, count);
     }
 
     private static double median(double[] values, int count) {

@@ -7,6 +7,7 @@ import bagward.alarm.Rule;
 import bagward.alarm.RuleKind;
 import bagward.alarm.Spell;
 import bagward.alarm.Verdict;
+import bagward.bag.BagBelief;
 import bagward.bag.BagClimate;
 import bagward.bag.Bagging;
 import bagward.bag.Head;
@@ -51,8 +52,19 @@ final class BagAssessor {
                 cell >= 0 && fresh(climate, cell) && climate.filmWetAt(cell),
                 MouldRisk.assess(climate, in.organisms()),
                 dampFor(verdicts),
+                insight(head, bagging, loan),
                 Optional.empty());
         return new BagFinding(view, verdicts);
+    }
+
+    private BagInsight insight(Head head, Bagging bagging, Optional<SensorLoan> loan) {
+        Optional<BagBelief> belief = source.material(bagging).map(known -> source.belief(known, head, bagging));
+        Optional<Taught> taught = in.knowledge().of(head.tag(), bagging);
+        return new BagInsight(
+                belief,
+                taught.flatMap(Taught::lesson).isPresent(),
+                loan.isPresent() ? taught.flatMap(Taught::fit) : Optional.empty(),
+                belief.flatMap(known -> source.tonight(known, head)));
     }
 
     private List<Verdict> verdicts(Head head, Bagging bagging, BagClimate climate, Instant due) {

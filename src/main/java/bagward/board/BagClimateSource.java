@@ -1,11 +1,17 @@
 package bagward.board;
 
+import bagward.bag.BagBelief;
 import bagward.bag.BagClimate;
 import bagward.bag.BagClimates;
 import bagward.bag.BagMaterial;
+import bagward.bag.BagOutlook;
 import bagward.bag.Bagging;
 import bagward.bag.Banded;
 import bagward.bag.Head;
+import bagward.bag.MaterialId;
+import bagward.bag.MaterialLearning;
+import bagward.bag.NightOutlook;
+import bagward.bag.Outlook;
 import bagward.bag.SensorLoan;
 import bagward.climate.Climate;
 import bagward.climate.RegularSeries;
@@ -13,11 +19,12 @@ import bagward.climate.TimeGrid;
 import bagward.station.PlaceClimates;
 import bagward.station.Sensor;
 import bagward.station.Spot;
-import bagward.units.Quantity;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The climate inside bags from readings and register: estimated, and measured where a sensor was lent. One pass, one thread. */
@@ -30,6 +37,7 @@ final class BagClimateSource {
     private final BoardInputs in;
     private final Places places;
     private final ClearSkyTable sky;
+    private final Map<MaterialId, MaterialLearning> learnt = new HashMap<>();
 
     /**
      * @param from when the oldest of the bags that are asked for was put on
@@ -55,6 +63,20 @@ final class BagClimateSource {
         return Optional.ofNullable(in.materials().get(bagging.material()));
     }
 
+    /** What is believed of the climate in a bag of a material. */
+    BagBelief belief(BagMaterial material, Head head, Bagging bagging) {
+        MaterialLearning learning =
+                learnt.computeIfAbsent(material.id(), missing -> in.knowledge().learning(material));
+        return in.knowledge().belief(learning, head.tag(), bagging);
+    }
+
+    /** What is to be expected in a bag until the next morning; empty without an outlook of its house. */
+    Optional<BagOutlook> tonight(BagBelief belief, Head head) {
+        return in.knowledge().outlook(head.spot().house(), in.now()) instanceof Outlook.Night night
+                ? Optional.of(NightOutlook.inBag(night, belief, sky))
+                : Optional.empty();
+    }
+
     /** Where a head stands. */
     Place place(Head head) {
         Spot spot = head.spot();
@@ -65,38 +87,17 @@ final class BagClimateSource {
     BaggedClimate climate(Head head, Bagging bagging) {
         Climate house = place(head).since(bagging.putOn());
         BagClimate estimate = material(bagging)
-                .map(known -> BagClimates.estimate(house, known, bagging.putOn(), sky))
+                .map(known -> BagClimates.estimate(house, belief(known, head, bagging), bagging.putOn(), sky))
                 .orElseGet(() -> unknown(house.grid()));
         BagClimate inside = estimate;
         for (SensorLoan loan : in.register().loans()) {
             Optional<Sensor> sensor = in.station().findSensor(loan.sensor());
             if (loan.tag().equals(head.tag()) && sensor.isPresent()) {
-                inside = BagClimates.withMeasured(inside, measured(sensor.get(), loan, house.grid()));
+                inside = BagClimates.withMeasured(
+                        inside, LentClimate.during(loan, sensor.get(), in.readings(), house.grid()));
             }
         }
         return new BaggedClimate(house, inside);
-    }
-
-    private Climate measured(Sensor sensor, SensorLoan loan, TimeGrid grid) {
-        return new Climate(
-                during(loan, PlaceClimates.series(sensor, Quantity.TEMPERATURE, in.readings(), grid)),
-                during(loan, PlaceClimates.series(sensor, Quantity.HUMIDITY, in.readings(), grid)),
-                RegularSeries.unknown(grid));
-    }
-
-    /** The cells that lie wholly in the loan; the others show the air where the sensor came from. */
-    private static RegularSeries during(SensorLoan loan, RegularSeries series) {
-        TimeGrid grid = series.grid();
-        double[] values = series.toArray();
-        for (int i = 0; i < values.length; i++) {
-            boolean before = grid.at(i).isBefore(loan.from());
-            boolean after = loan.to().filter(to -> to.isBefore(grid.end())).isPresent()
-                    && grid.at(i + 1).isAfter(loan.to().orElseThrow());
-            if (before || after) {
-                values[i] = Double.NaN;
-            }
-        }
-        return RegularSeries.of(grid, values);
     }
 
     private static BagClimate unknown(TimeGrid grid) {

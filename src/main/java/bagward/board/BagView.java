@@ -1,6 +1,7 @@
 package bagward.board;
 
 import bagward.alarm.Priority;
+import bagward.bag.BagOutlook;
 import bagward.bag.Head;
 import bagward.bag.MaterialId;
 import bagward.climate.SensorId;
@@ -22,6 +23,7 @@ import java.util.Optional;
  * @param filmWet whether water on the film is likely now
  * @param risk mould risk with its reason
  * @param dampFor how long it has been damp without a break up to now; zero if it is not
+ * @param insight what its estimate rests on, how its sensor finds it to sit, and tonight
  * @param worst highest priority of its listed alarms; empty when all is well
  */
 public record BagView(
@@ -35,7 +37,41 @@ public record BagView(
         boolean filmWet,
         RiskAssessment risk,
         Duration dampFor,
+        BagInsight insight,
         Optional<Priority> worst) {
+    /** A bag of which nothing is known but its climate. */
+    public BagView(
+            Head head,
+            MaterialId material,
+            Instant putOn,
+            Instant due,
+            Optional<SensorId> lentSensor,
+            Optional<Measure> temperature,
+            Optional<Measure> humidity,
+            boolean filmWet,
+            RiskAssessment risk,
+            Duration dampFor,
+            Optional<Priority> worst) {
+        this(
+                head,
+                material,
+                putOn,
+                due,
+                lentSensor,
+                temperature,
+                humidity,
+                filmWet,
+                risk,
+                dampFor,
+                BagInsight.NONE,
+                worst);
+    }
+
+    /** What is to be expected in it until the next morning; empty without an outlook of its house. */
+    public Optional<BagOutlook> tonight() {
+        return insight.tonight();
+    }
+
     /** The same with the highest priority of its alarms. */
     BagView withWorst(Priority priority) {
         return new BagView(
@@ -49,6 +85,7 @@ public record BagView(
                 filmWet,
                 risk,
                 dampFor,
+                insight,
                 Optional.of(priority));
     }
 }

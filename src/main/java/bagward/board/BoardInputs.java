@@ -21,6 +21,7 @@ import java.util.Map;
  * @param readings all readings; those after {@code now} are not looked at
  * @param rules alarm rules
  * @param organisms the mould table
+ * @param knowledge what was learnt from lent sensors and past nights
  */
 public record BoardInputs(
         Instant now,
@@ -29,12 +30,25 @@ public record BoardInputs(
         Map<MaterialId, BagMaterial> materials,
         ReadingSource readings,
         List<Rule> rules,
-        List<Organism> organisms) {
+        List<Organism> organisms,
+        Knowledge knowledge) {
     /** Copies the collections, and hides the readings after {@code now}. */
     public BoardInputs {
         readings = new UntilNow(readings, now);
         materials = Map.copyOf(materials);
         rules = List.copyOf(rules);
         organisms = List.copyOf(organisms);
+    }
+
+    /** The same with what nobody taught: the priors alone, and no outlook. */
+    public BoardInputs(
+            Instant now,
+            Station station,
+            Register register,
+            Map<MaterialId, BagMaterial> materials,
+            ReadingSource readings,
+            List<Rule> rules,
+            List<Organism> organisms) {
+        this(now, station, register, materials, readings, rules, organisms, Knowledge.NONE);
     }
 }

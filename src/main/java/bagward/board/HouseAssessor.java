@@ -40,7 +40,8 @@ final class HouseAssessor {
                 measure(place, place.climate().light(), Quantity.LIGHT),
                 newestReading(house),
                 line(lines.temperature()),
-                line(lines.humidity()));
+                line(lines.humidity()),
+                in.knowledge().outlook(house.id(), in.now()));
     }
 
     private Optional<Measure> measure(Place place, RegularSeries series, Quantity quantity) {

@@ -1,5 +1,6 @@
 package bagward.board;
 
+import bagward.bag.Outlook;
 import bagward.station.House;
 import java.time.Instant;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param newestReading when its newest reading was measured
  * @param temperatureDay the last 24 h in equal steps, oldest first, NaN for gaps, °C
  * @param humidityDay the same for humidity, %RH
+ * @param tonight what is to be expected until the next morning, or why nothing can be said
  */
 public record HouseView(
         House house,
@@ -23,10 +25,31 @@ public record HouseView(
         Optional<Measure> light,
         Optional<Instant> newestReading,
         List<Double> temperatureDay,
-        List<Double> humidityDay) {
+        List<Double> humidityDay,
+        Outlook tonight) {
     /** Copies the lists. */
     public HouseView {
         temperatureDay = List.copyOf(temperatureDay);
         humidityDay = List.copyOf(humidityDay);
+    }
+
+    /** A house without an outlook. */
+    public HouseView(
+            House house,
+            Optional<Measure> temperature,
+            Optional<Measure> humidity,
+            Optional<Measure> light,
+            Optional<Instant> newestReading,
+            List<Double> temperatureDay,
+            List<Double> humidityDay) {
+        this(
+                house,
+                temperature,
+                humidity,
+                light,
+                newestReading,
+                temperatureDay,
+                humidityDay,
+                new Outlook.None(newestReading.orElse(Instant.EPOCH), "No outlook was made for this house."));
     }
 }

@@ -1,12 +1,10 @@
 package bagward.board;
 
 import bagward.climate.Climate;
-import bagward.climate.RegularSeries;
 import bagward.climate.TimeGrid;
 import bagward.station.Sensor;
 import bagward.units.Quantity;
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,22 +21,11 @@ record Place(Climate climate, Map<Quantity, List<Sensor>> sources, Map<Quantity,
     Climate since(Instant from) {
         TimeGrid grid = climate.grid();
         int first = Math.max(0, Math.min(grid.size(), grid.indexOf(from)));
-        if (first == 0) {
-            return climate;
-        }
-        TimeGrid rest = new TimeGrid(grid.at(first), grid.step(), grid.size() - first);
-        return new Climate(
-                cut(climate.temperature(), rest, first),
-                cut(climate.humidity(), rest, first),
-                cut(climate.light(), rest, first));
+        return first == 0 ? climate : climate.part(first, grid.size());
     }
 
     /** When a quantity was last heard here. */
     Optional<Instant> heardAt(Quantity quantity) {
         return Optional.ofNullable(heard.get(quantity));
-    }
-
-    private static RegularSeries cut(RegularSeries series, TimeGrid rest, int first) {
-        return RegularSeries.of(rest, Arrays.copyOfRange(series.toArray(), first, first + rest.size()));
     }
 }

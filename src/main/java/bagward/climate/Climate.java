@@ -21,4 +21,9 @@ public record Climate(RegularSeries temperature, RegularSeries humidity, Regular
     public TimeGrid grid() {
         return temperature.grid();
     }
+
+    /** Cells [first, end) of all three. */
+    public Climate part(int first, int end) {
+        return new Climate(temperature.part(first, end), humidity.part(first, end), light.part(first, end));
+    }
 }

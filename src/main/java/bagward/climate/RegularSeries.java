@@ -58,6 +58,12 @@ public final class RegularSeries {
         return values[i];
     }
 
+    /** Cells [first, end). */
+    public RegularSeries part(int first, int end) {
+        TimeGrid cells = new TimeGrid(grid.at(first), grid.step(), end - first);
+        return new RegularSeries(cells, Arrays.copyOfRange(values, first, end));
+    }
+
     /** All values, NaN for gaps; a copy. */
     public double[] toArray() {
         return values.clone();

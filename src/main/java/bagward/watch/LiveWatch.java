@@ -38,6 +38,7 @@ public final class LiveWatch implements Watch, AutoCloseable {
     private final ReadingWindow window;
     private final RegisterKeeper register;
     private final AlarmKeeper alarms;
+    private final KnowledgeKeeper knowledge;
     private final HealthBook health;
     private final Listeners listeners = new Listeners();
     private final Ticker ticker;
@@ -61,6 +62,7 @@ public final class LiveWatch implements Watch, AutoCloseable {
                 parts.register(),
                 settings.futureTolerance());
         this.alarms = new AlarmKeeper(parts.alarms());
+        this.knowledge = new KnowledgeKeeper(parts, settings.window());
         this.health = new HealthBook(parts.quarantine(), others);
         this.window = ReadingWindow.of(parts.station(), parts.readings(), now().minus(settings.window()));
         this.ticker = new Ticker(this::tryTick, settings.shortestPause(), settings.longestPause());
@@ -76,6 +78,7 @@ public final class LiveWatch implements Watch, AutoCloseable {
     /** Takes readings that are on disk; they are on the next board. Returns at once. */
     public void stored(List<Reading> readings) {
         window.add(readings);
+        knowledge.heard(readings);
         ticker.ask();
     }
 
@@ -163,8 +166,16 @@ public final class LiveWatch implements Watch, AutoCloseable {
     }
 
     private BoardInputs inputs(Instant now, ReadingSource readings) {
+        Register current = register();
         return new BoardInputs(
-                now, parts.station(), register(), parts.materials(), readings, parts.rules(), parts.organisms());
+                now,
+                parts.station(),
+                current,
+                parts.materials(),
+                readings,
+                parts.rules(),
+                parts.organisms(),
+                knowledge.at(now, current, window));
     }
 
     private Instant now() {

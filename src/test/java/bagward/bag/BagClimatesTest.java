@@ -11,6 +11,7 @@ import bagward.climate.TimeGrid;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -111,6 +112,35 @@ class BagClimatesTest {
         assertFalse(dryNight.filmWetAt(59));
     }
 
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5})
+    void water_that_is_certain_is_likely_and_water_that_is_likely_is_possible(long seed) {
+        Climate house = randomHouse(new Random(seed), 2000);
+
+        FilmWetness film =
+                BagClimates.estimate(house, colderFilm(), START, Sky.UNKNOWN).film();
+
+        int[] cells = film.cells(0, 2000);
+        assertTrue(
+                0 < cells[0] && cells[0] < cells[1] && cells[1] < cells[2] && cells[2] < 2000, Arrays.toString(cells));
+        for (int i = 0; i < 2000; i++) {
+            assertTrue(!film.certainAt(i) || film.likelyAt(i), "cell " + i);
+            assertTrue(!film.likelyAt(i) || film.possibleAt(i), "cell " + i);
+        }
+    }
+
+    @Test
+    void a_measured_bag_is_certainly_wet_only_well_above_what_the_sensor_may_be_off() {
+        BagClimate estimate = BagClimates.estimate(constant(4, 14, 60, 0), Stations.paper(), START, Sky.UNKNOWN);
+        Climate heard = climate(MINUTE, filled(4, 13), new double[] {90, 93, 96, 100}, filled(4, Double.NaN));
+
+        FilmWetness film = BagClimates.withMeasured(estimate, heard).film();
+
+        assertEquals(BitSet.valueOf(new long[] {0b1000}), film.certain());
+        assertEquals(BitSet.valueOf(new long[] {0b1100}), film.likely());
+        assertEquals(BitSet.valueOf(new long[] {0b1110}), film.possible());
+    }
+
     @Test
     void gaps_stay_gaps_and_the_estimate_starts_again_at_the_steady_state() {
         double[] house = filled(40, 20);
@@ -176,6 +206,20 @@ class BagClimatesTest {
 
     private static double width(Banded banded, int i) {
         return banded.high().valueOrNaN(i) - banded.low().valueOrNaN(i);
+    }
+
+    /** A closed bag whose film cools by 1.5 K on a clear night. */
+    private static BagBelief colderFilm() {
+        return new BagBelief(
+                new Spread(0.75, 0.02),
+                new Spread(0.75, 0.02),
+                new Spread(0.01, 0),
+                new Spread(8, 0),
+                new Spread(0, 0),
+                new Spread(1.5, 0.4),
+                0.1,
+                0.1,
+                0);
     }
 
     private static BagBelief certain(double closure, double gain, double tau) {

@@ -122,6 +122,16 @@ class BagLearningTest {
                 SensorOffset.sideBySide(OpenData.part(house, 0, 20), OpenData.part(shifted, 0, 20)));
     }
 
+    @Test
+    void a_spare_sensor_in_other_air_is_not_taken_for_one_that_hung_beside_the_house_sensor() {
+        Climate house = bag(0.5, 0.4, 0.01, 8, 1, WEEK).house();
+        Climate drawer = new Climate(constant(house.grid(), 14), constant(house.grid(), 70), house.light());
+
+        assertEquals(SensorOffset.UNKNOWN, SensorOffset.sideBySide(house, shifted(house, 3, 0)));
+        assertEquals(SensorOffset.UNKNOWN, SensorOffset.sideBySide(house, shifted(house, 0, 12)));
+        assertEquals(SensorOffset.UNKNOWN, SensorOffset.sideBySide(house, drawer));
+    }
+
     /** A bag after the balance itself, with sensor noise of 0.1 K and 1 %RH. */
     private static SensoredBag bag(double day, double night, double gain, double response, long seed, int cells) {
         Random random = new Random(seed);

@@ -157,6 +157,41 @@ public final class Scenario {
         return this;
     }
 
+    /**
+     * Two bags in a house of 70 %RH without light, one of which holds a sensor from hour 12 on that reads 94 %RH: it is
+     * four fifths shut.
+     */
+    public static Scenario lent() {
+        return new Scenario(20)
+                .heard(SOUTH_POST, 0, 72, 14, 70)
+                .heard(SPARE, 12, 60, 14, 94)
+                .bag("S-1", SOUTH, WINDOW, 1, 6)
+                .bag("S-2", SOUTH, WINDOW, 2, 6)
+                .change(new RegisterChange.Lend(new TagCode("S-1"), hours(12), SPARE.id()));
+    }
+
+    /** The same sensor taken out at hour 60. */
+    public static Scenario lentAndGivenBack() {
+        return lent().change(new RegisterChange.GiveBack(new TagCode("S-1"), hours(60), SPARE.id()));
+    }
+
+    /** Readings of the spare sensor between those of {@link #lent}, higher than they are. */
+    public static List<Reading> lentLate() {
+        return new Scenario(20).heard(SPARE, 30.05, 40, 14, 99).readings();
+    }
+
+    /** Name of the spare sensor. */
+    public static SensorId spare() {
+        return SPARE.id();
+    }
+
+    /** The readings up to an hour. */
+    public List<Reading> upTo(double hour) {
+        return readings.stream()
+                .filter(reading -> !reading.measuredAt().isAfter(hours(hour)))
+                .toList();
+    }
+
     Scenario change(RegisterChange change) {
         changes.add(change);
         return this;

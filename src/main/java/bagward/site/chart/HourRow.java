@@ -87,8 +87,8 @@ public record HourRow(
     }
 
     private static String film(BagClimate bag, int start, int end) {
-        long minutes =
-                bag.film().get(start, end).cardinality() * bag.grid().step().toMinutes();
+        long minutes = bag.film().likely().get(start, end).cardinality()
+                * bag.grid().step().toMinutes();
         return minutes == 0 ? "–" : minutes + " min";
     }
 }
