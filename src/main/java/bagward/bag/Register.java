@@ -55,7 +55,8 @@ public final class Register {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Register that && heads.equals(that.heads) && loans.equals(that.loans);
+        return this == other
+                || (other instanceof Register that && heads.equals(that.heads) && loans.equals(that.loans));
     }
 
     @Override

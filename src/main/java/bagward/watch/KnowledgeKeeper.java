@@ -46,7 +46,7 @@ final class KnowledgeKeeper {
     /** What is known at an instant, from the readings up to the last full ten minutes. */
     synchronized Knowledge at(Instant now, Register current, ReadingSource inMemory) {
         long mark = Math.floorDiv(now.getEpochSecond(), EVERY_SECONDS);
-        if (mark != made || current != register) {
+        if (mark != made || !current.equals(register)) {
             made = mark;
             register = current;
             try {
