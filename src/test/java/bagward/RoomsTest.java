@@ -27,6 +27,7 @@ class RoomsTest {
             "pollen",
             "alarm",
             "board",
+            "message",
             "store",
             "collector",
             "notify",
@@ -45,7 +46,8 @@ class RoomsTest {
         "bagward.mould..",
         "bagward.pollen..",
         "bagward.alarm..",
-        "bagward.board.."
+        "bagward.board..",
+        "bagward.message.."
     };
 
     @ArchTest
