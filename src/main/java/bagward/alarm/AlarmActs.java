@@ -39,7 +39,7 @@ public final class AlarmActs {
         refuse(faults);
         Alarm alarm = listed.orElseThrow();
         Aside aside = new Aside(who, now, Optional.of(until), why);
-        return AlarmEngine.change(book, alarm, alarm.hidden(AlarmPhase.SHELVED, aside), who, now);
+        return AlarmEngine.change(book, alarm, alarm.hidden(AlarmPhase.SHELVED, aside), who, now, why);
     }
 
     /**
@@ -53,7 +53,7 @@ public final class AlarmActs {
         Optional<Alarm> before = book.find(key);
         Alarm alarm = before.orElseGet(() -> Alarm.pending(key, now, why));
         AlarmPhase from = before.map(Alarm::phase).orElse(AlarmPhase.NORMAL);
-        return AlarmEngine.change(book, alarm.in(from), alarm.hidden(AlarmPhase.OUT_OF_SERVICE, aside), who, now);
+        return AlarmEngine.change(book, alarm.in(from), alarm.hidden(AlarmPhase.OUT_OF_SERVICE, aside), who, now, why);
     }
 
     /**
@@ -71,7 +71,7 @@ public final class AlarmActs {
         Alarm alarm = hidden.orElseThrow();
         Aside before = alarm.aside().orElse(new Aside(who, now, Optional.empty(), ""));
         Aside over = new Aside(before.by(), before.from(), Optional.of(now), before.why());
-        return AlarmEngine.change(book, alarm, alarm.hidden(alarm.phase(), over), who, now);
+        return AlarmEngine.change(book, alarm, alarm.hidden(alarm.phase(), over), who, now, "");
     }
 
     private static boolean byPerson(Alarm alarm) {

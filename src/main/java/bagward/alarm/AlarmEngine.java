@@ -65,16 +65,16 @@ public final class AlarmEngine {
     public static Step acknowledge(AlarmBook book, AlarmKey key, String who, Instant now) {
         return book.find(key)
                 .flatMap(alarm -> switch (alarm.phase()) {
-                    case UNACKNOWLEDGED -> Optional.of(change(book, alarm, alarm.acknowledged(who, now), who, now));
+                    case UNACKNOWLEDGED -> Optional.of(change(book, alarm, alarm.acknowledged(who, now), who, now, ""));
                     case RETURNED_UNACKNOWLEDGED ->
-                        Optional.of(change(book, alarm, alarm.in(AlarmPhase.NORMAL), who, now));
+                        Optional.of(change(book, alarm, alarm.in(AlarmPhase.NORMAL), who, now, ""));
                     default -> Optional.<Step>empty();
                 })
                 .orElse(Step.unchanged(book));
     }
 
-    static Step change(AlarmBook book, Alarm before, Alarm after, String who, Instant now) {
-        AlarmEvent event = new AlarmEvent(now, after.key(), before.phase(), after.phase(), who, after.message());
+    static Step change(AlarmBook book, Alarm before, Alarm after, String who, Instant now, String why) {
+        AlarmEvent event = new AlarmEvent(now, after.key(), before.phase(), after.phase(), who, after.message(), why);
         return new Step(book.with(after), List.of(event));
     }
 
@@ -92,17 +92,20 @@ public final class AlarmEngine {
             after.ifPresent(alarm -> {
                 alarms.add(alarm);
                 AlarmPhase from = before.map(Alarm::phase).orElse(AlarmPhase.NORMAL);
-                note(alarm, from, alarm.phase(), by, alarm.message());
+                String why = alarm.phase() == AlarmPhase.SUPPRESSED
+                        ? alarm.aside().map(Aside::why).orElse("")
+                        : "";
+                note(alarm, from, alarm.phase(), by, alarm.message(), why);
             });
         }
 
         void over(Alarm alarm) {
-            note(alarm, alarm.phase(), AlarmPhase.NORMAL, RULE, "no longer watched: " + alarm.message());
+            note(alarm, alarm.phase(), AlarmPhase.NORMAL, RULE, "no longer watched: " + alarm.message(), "");
         }
 
-        private void note(Alarm alarm, AlarmPhase from, AlarmPhase to, String by, String message) {
+        private void note(Alarm alarm, AlarmPhase from, AlarmPhase to, String by, String message, String why) {
             if (from != to && (noticed(from) || noticed(to))) {
-                events.add(new AlarmEvent(now, alarm.key(), from, to, by, message));
+                events.add(new AlarmEvent(now, alarm.key(), from, to, by, message, why));
             }
         }
 

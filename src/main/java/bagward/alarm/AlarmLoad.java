@@ -17,6 +17,7 @@ import java.util.TreeMap;
  * How much the alarms ask of people.
  *
  * @param raisedPerDay alarms raised on each civil day on which there was one; asking again does not count
+ * @param perRule how often each rule raised an alarm
  * @param mostFrequent the alarms that were raised most often, at most ten, each with how often
  * @param chattering alarms that were raised at least {@link #CHATTER} times within {@link #CHATTER_WINDOW}
  * @param standing listed alarms whose condition has held for more than {@link #STANDING_FROM}
@@ -24,6 +25,7 @@ import java.util.TreeMap;
  */
 public record AlarmLoad(
         SortedMap<LocalDate, Integer> raisedPerDay,
+        SortedMap<RuleId, Integer> perRule,
         List<Count> mostFrequent,
         List<AlarmKey> chattering,
         List<Alarm> standing,
@@ -42,6 +44,7 @@ public record AlarmLoad(
     /** Copies the collections. */
     public AlarmLoad {
         raisedPerDay = Collections.unmodifiableSortedMap(new TreeMap<>(raisedPerDay));
+        perRule = Collections.unmodifiableSortedMap(new TreeMap<>(perRule));
         mostFrequent = List.copyOf(mostFrequent);
         chattering = List.copyOf(chattering);
         standing = List.copyOf(standing);
@@ -57,12 +60,14 @@ public record AlarmLoad(
      */
     public static AlarmLoad of(List<AlarmEvent> events, AlarmBook book, Instant now, ZoneId zone) {
         SortedMap<LocalDate, Integer> perDay = new TreeMap<>();
+        SortedMap<RuleId, Integer> perRule = new TreeMap<>();
         Map<AlarmKey, List<Instant>> raised = new TreeMap<>();
         Map<AlarmKey, Instant> open = new TreeMap<>();
         List<Duration> waits = new ArrayList<>();
         events.stream().sorted(Comparator.comparing(AlarmEvent::at)).forEach(event -> {
             if (raises(event)) {
                 perDay.merge(event.at().atZone(zone).toLocalDate(), 1, Integer::sum);
+                perRule.merge(event.key().rule(), 1, Integer::sum);
                 raised.computeIfAbsent(event.key(), k -> new ArrayList<>()).add(event.at());
                 open.put(event.key(), event.at());
             } else if (confirms(event)) {
@@ -70,7 +75,12 @@ public record AlarmLoad(
                         .ifPresent(from -> waits.add(Duration.between(from, event.at())));
             }
         });
-        return new AlarmLoad(perDay, most(raised), chattering(raised), standing(book, now), median(waits));
+        return new AlarmLoad(perDay, perRule, most(raised), chattering(raised), standing(book, now), median(waits));
+    }
+
+    /** How many alarms were raised in all. */
+    public int raised() {
+        return perRule.values().stream().mapToInt(Integer::intValue).sum();
     }
 
     private static boolean raises(AlarmEvent event) {

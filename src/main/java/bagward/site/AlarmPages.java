@@ -14,8 +14,8 @@ import java.util.regex.Pattern;
 
 /** The list of alarms, and their confirmation. */
 final class AlarmPages {
-    private static final int JOURNAL_LINES = 60;
-    private static final Pattern HEAD_ADDRESS = Pattern.compile("/bag/[A-Z0-9-]{1,24}");
+    private static final int JOURNAL_LINES = 12;
+    private static final Pattern BACK = Pattern.compile("/bag/[A-Z0-9-]{1,24}|/alarms/[a-z0-9-]+/[A-Za-z0-9%+._-]+");
 
     private final Pages pages;
     private final AlarmStore journal;
@@ -28,16 +28,23 @@ final class AlarmPages {
     void addTo(RoutesConfig routes) {
         routes.get("/alarms", this::list);
         routes.post("/alarms/seen", this::seen);
+        new OneAlarmPages(pages, journal).addTo(routes);
+        new JournalPages(pages, journal).addTo(routes);
+        new LoadPages(pages, journal).addTo(routes);
     }
 
     private void list(Context ctx) {
         Board board = pages.watch().board();
-        pages.show(ctx, "alarms", "Alarms", AlarmsPage.of(board, journal.newestEvents(JOURNAL_LINES)));
+        pages.show(
+                ctx,
+                "alarms",
+                "Alarms",
+                AlarmsPage.of(board, pages.watch().rules(), journal.newestEvents(JOURNAL_LINES)));
     }
 
     private void seen(Context ctx) {
         Fields fields = new Fields(ctx.formParamMap(), pages.watch().board().zone(), pages.now());
-        String back = HEAD_ADDRESS.matcher(fields.sent("back")).matches() ? fields.sent("back") : "/alarms";
+        String back = BACK.matcher(fields.sent("back")).matches() ? fields.sent("back") : "/alarms";
         try {
             String by = Worker.name(ctx, fields);
             fields.check();

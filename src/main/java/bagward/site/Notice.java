@@ -27,6 +27,12 @@ enum Notice {
     ACKNOWLEDGED("Seen: the alarm is marked as yours."),
     /** An alarm was gone before it was confirmed. */
     GONE("This alarm is over or was confirmed by somebody else."),
+    /** An alarm was shelved. */
+    SHELVE("Shelved: it comes back by itself."),
+    /** An alarm was taken out of service. */
+    TAKE_OFF_ALARM("Out of service: bring it back when the work is done."),
+    /** An alarm was brought back. */
+    BRING_BACK("Brought back: the rule decides anew."),
     /** A name was set. */
     NAME("Your name is kept on this device."),
     /** A tag was looked for in vain. */

@@ -9,7 +9,8 @@ import java.util.Map;
 
 /** Brings what the register refuses to the fields of the form that it came from. */
 final class Refusals {
-    private static final Map<String, String> FIELD_OF_PART = Map.of("time", "at", "pollination", "at");
+    private static final Map<String, String> FIELD_OF_PART =
+            Map.of("time", "at", "pollination", "at", "who", "by", "until", "for");
 
     private Refusals() {}
 

@@ -65,13 +65,16 @@ final class AlarmJson {
 
     /** The document of an event. */
     static String write(AlarmEvent event) {
-        return withKey(Json.document("alarm-event"), event.key())
+        ObjectNode document = withKey(Json.document("alarm-event"), event.key())
                 .put("at", event.at().toString())
                 .put("from", Words.of(event.from()))
                 .put("to", Words.of(event.to()))
                 .put("by", event.by())
-                .put("message", event.message())
-                .toString();
+                .put("message", event.message());
+        if (!event.why().isEmpty()) {
+            document.put("why", event.why());
+        }
+        return document.toString();
     }
 
     /** The event of a document. */
@@ -83,7 +86,8 @@ final class AlarmJson {
                 Words.find(AlarmPhase.class, Json.text(document, "from")),
                 Words.find(AlarmPhase.class, Json.text(document, "to")),
                 Json.text(document, "by"),
-                Json.text(document, "message"));
+                Json.text(document, "message"),
+                Json.optional(document, "why", Function.identity()).orElse(""));
     }
 
     private static ObjectNode withKey(ObjectNode document, AlarmKey key) {

@@ -2,6 +2,7 @@ package bagward.store;
 
 import bagward.alarm.AlarmBook;
 import bagward.alarm.AlarmEvent;
+import java.time.Instant;
 import java.util.List;
 
 /** The state of the alarm engine and its journal. */
@@ -18,4 +19,12 @@ public interface AlarmStore {
 
     /** The newest events, newest first. */
     List<AlarmEvent> newestEvents(int most);
+
+    /**
+     * The events of a time, oldest first; times count to the millisecond.
+     *
+     * @param from first instant that counts
+     * @param to first instant that does not count any more
+     */
+    List<AlarmEvent> events(Instant from, Instant to);
 }

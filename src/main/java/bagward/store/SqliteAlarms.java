@@ -5,6 +5,7 @@ import bagward.alarm.AlarmBook;
 import bagward.alarm.AlarmEvent;
 import bagward.alarm.AlarmKey;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.List;
 
 /** Alarms in the table {@code alarm}, their journal in {@code alarm_event}, each as one document. */
@@ -46,6 +47,16 @@ final class SqliteAlarms implements AlarmStore {
                 "SELECT document FROM alarm_event ORDER BY id DESC LIMIT ?",
                 row -> AlarmJson.readEvent(row.getString(1)),
                 most);
+    }
+
+    @Override
+    public List<AlarmEvent> events(Instant from, Instant to) {
+        return database.list(
+                "reading the alarm journal",
+                "SELECT document FROM alarm_event WHERE at >= ? AND at < ? ORDER BY id",
+                row -> AlarmJson.readEvent(row.getString(1)),
+                Millis.atOrBefore(from),
+                Millis.atOrBefore(to));
     }
 
     private static void add(Session session, Alarm alarm) throws SQLException {

@@ -1,7 +1,9 @@
 package bagward.watch;
 
+import bagward.alarm.AlarmAct;
 import bagward.alarm.AlarmEngine;
 import bagward.alarm.AlarmKey;
+import bagward.alarm.Rule;
 import bagward.alarm.Step;
 import bagward.bag.Bagging;
 import bagward.bag.Head;
@@ -110,10 +112,27 @@ public final class LiveWatch implements Watch, AutoCloseable {
             if (!step.changed()) {
                 return false;
             }
-            health.saved(alarms.take(step));
-            publish(latest.with(BoardBuilder.board(latest.in, latest.assessment, step.book())));
+            take(step);
             return true;
         }
+    }
+
+    @Override
+    public void act(AlarmAct act) {
+        synchronized (ticking) {
+            take(act.on(alarms.book(), now()));
+        }
+        tryTick();
+    }
+
+    private void take(Step step) {
+        health.saved(alarms.take(step));
+        publish(latest.with(BoardBuilder.board(latest.in, latest.assessment, step.book())));
+    }
+
+    @Override
+    public List<Rule> rules() {
+        return parts.rules();
     }
 
     @Override

@@ -1,6 +1,8 @@
 package bagward.watch;
 
+import bagward.alarm.AlarmAct;
 import bagward.alarm.AlarmKey;
+import bagward.alarm.Rule;
 import bagward.bag.Register;
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
@@ -36,6 +38,16 @@ public interface Watch {
      * @return whether there was such an alarm to confirm
      */
     boolean acknowledge(AlarmKey key, String by);
+
+    /**
+     * Puts an alarm aside or brings it back; it is on disk and on the board when this returns.
+     *
+     * @throws bagward.fault.RefusedInputException with every fault, if it is not allowed
+     */
+    void act(AlarmAct act);
+
+    /** The rules that are watched. */
+    List<Rule> rules();
 
     /** House and bag climate of a head over its newest bagging; empty if the tag is unknown or never had a bag. */
     Optional<BagHistory> history(TagCode tag);

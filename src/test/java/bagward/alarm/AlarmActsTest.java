@@ -2,6 +2,7 @@ package bagward.alarm;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.fault.Fault;
 import bagward.fault.RefusedInputException;
@@ -63,6 +64,7 @@ class AlarmActsTest {
         AlarmEvent event = shelved.events().get(0);
         assertEquals("Orri", event.by());
         assertEquals(AlarmPhase.SHELVED, event.to());
+        assertEquals("bay is washed", event.why());
         assertEquals(
                 "bay is washed",
                 shelved.book()
@@ -72,6 +74,16 @@ class AlarmActsTest {
                         .why());
         Step back = AlarmActs.bringBack(shelved.book(), Script.KEY, "Mirja", now);
         assertEquals("Mirja", back.events().get(0).by());
+        assertTrue(back.events().get(0).broughtBack());
+    }
+
+    @Test
+    void what_suppresses_an_alarm_by_design_stands_in_its_event() {
+        AlarmBook raised =
+                new Script(Script.RULE, "####").step(AlarmBook.EMPTY, 3).book();
+        Step step = new Script(Script.RULE, "####x").step(raised, 4);
+        assertEquals(AlarmPhase.SUPPRESSED, step.events().get(0).to());
+        assertEquals("as scripted", step.events().get(0).why());
     }
 
     @Test

@@ -38,7 +38,14 @@ class AlarmLoadTest {
     @Test
     void nothing_happened() {
         assertEquals(
-                new AlarmLoad(Collections.emptySortedMap(), List.of(), List.of(), List.of(), Optional.empty()), load());
+                new AlarmLoad(
+                        Collections.emptySortedMap(),
+                        Collections.emptySortedMap(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        Optional.empty()),
+                load());
     }
 
     @Test

@@ -127,6 +127,8 @@ final class SampleStation {
                     "The sensor is heard again",
                     "Wet houses and mains do not mix: leave mains to qualified people."));
 
+    static final List<Rule> RULES = List.of(DAMP, HOT, DUE, OVERDUE, SENSOR_SILENT);
+
     private SampleStation() {}
 
     private static Sensor sensor(

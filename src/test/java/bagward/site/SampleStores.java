@@ -2,17 +2,15 @@ package bagward.site;
 
 import bagward.alarm.AlarmBook;
 import bagward.alarm.AlarmEvent;
-import bagward.alarm.AlarmKey;
-import bagward.alarm.AlarmPhase;
-import bagward.alarm.Subject;
 import bagward.store.AlarmStore;
 import bagward.store.HeardTopic;
 import bagward.store.Payload;
 import bagward.store.QuarantineStore;
 import bagward.store.Quarantined;
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** What the stores of the invented station hold. */
@@ -35,11 +33,16 @@ final class SampleStores implements AlarmStore, QuarantineStore {
 
     @Override
     public List<AlarmEvent> newestEvents(int most) {
-        AlarmKey key = new AlarmKey(SampleStation.DAMP.id(), new Subject.Bag(SampleRegister.DAMP));
-        return List.of(
-                new AlarmEvent(now, key, AlarmPhase.PENDING, AlarmPhase.UNACKNOWLEDGED, "rule", "damp 7 h: 95 %RH"),
-                new AlarmEvent(
-                        now.minus(Duration.ofHours(7)), key, AlarmPhase.NORMAL, AlarmPhase.PENDING, "rule", "93 %RH"));
+        List<AlarmEvent> newest = new ArrayList<>(events(Instant.EPOCH, Instant.MAX));
+        Collections.reverse(newest);
+        return newest.subList(0, Math.min(most, newest.size()));
+    }
+
+    @Override
+    public List<AlarmEvent> events(Instant from, Instant to) {
+        return SampleJournal.before(now).stream()
+                .filter(event -> !event.at().isBefore(from) && event.at().isBefore(to))
+                .toList();
     }
 
     @Override

@@ -1,6 +1,8 @@
 package bagward.site;
 
+import bagward.alarm.AlarmAct;
 import bagward.alarm.AlarmKey;
+import bagward.alarm.Rule;
 import bagward.bag.BagMaterial;
 import bagward.bag.Head;
 import bagward.bag.MaterialId;
@@ -32,6 +34,7 @@ final class SampleWatch implements Watch {
             SampleStation.MATERIALS.stream().map(BagMaterial::id).collect(Collectors.toSet()));
     private final List<Consumer<Board>> listeners = new CopyOnWriteArrayList<>();
     private final Set<AlarmKey> seen = new HashSet<>();
+    private final SampleAside aside = new SampleAside();
     private final List<String> entries = new ArrayList<>();
     private Register register;
     private Board board;
@@ -56,7 +59,7 @@ final class SampleWatch implements Watch {
 
     /** Makes a new board for the time it is now. */
     synchronized void tick() {
-        show(SampleBoard.of(register, clock.instant(), seen));
+        show(aside.on(SampleBoard.of(register, clock.instant(), seen)));
     }
 
     /** Pretends that a part has stopped. */
@@ -109,6 +112,18 @@ final class SampleWatch implements Watch {
         boolean there = board.alarms().stream().anyMatch(a -> a.alarm().key().equals(key)) && seen.add(key);
         tick();
         return there;
+    }
+
+    @Override
+    public synchronized void act(AlarmAct act) {
+        aside.act(board, act, clock.instant());
+        entries.add(act.by() + ": " + act);
+        tick();
+    }
+
+    @Override
+    public List<Rule> rules() {
+        return SampleStation.RULES;
     }
 
     @Override

@@ -46,6 +46,13 @@ final class Visitor {
         return send(request.POST(BodyPublishers.ofString(encoded(fields))).build());
     }
 
+    HttpResponse<String> postText(String path, String body, String... headers) {
+        return send(HttpRequest.newBuilder(URI.create(origin + path))
+                .headers(headers)
+                .POST(BodyPublishers.ofString(body))
+                .build());
+    }
+
     private HttpResponse<String> send(HttpRequest request) {
         try {
             return client.send(request, BodyHandlers.ofString());

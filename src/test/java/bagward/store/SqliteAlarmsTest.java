@@ -3,7 +3,10 @@ package bagward.store;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import bagward.alarm.AlarmBook;
+import bagward.alarm.AlarmEvent;
+import bagward.alarm.AlarmPhase;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -46,6 +49,28 @@ class SqliteAlarmsTest {
             assertEquals(
                     List.of(AlarmSamples.event("three"), AlarmSamples.event("two")),
                     stores.alarms().newestEvents(2));
+        }
+    }
+
+    @Test
+    void events_of_a_time_come_oldest_first_with_the_reason_that_was_given() {
+        AlarmEvent first = AlarmSamples.event("one");
+        AlarmEvent shelved = new AlarmEvent(
+                first.at().plusSeconds(60),
+                first.key(),
+                AlarmPhase.UNACKNOWLEDGED,
+                AlarmPhase.SHELVED,
+                "Ida",
+                "two",
+                "bay is washed");
+        try (SqliteStores stores = SqliteStores.open(file, Samples.CLOCK)) {
+            stores.alarms().save(AlarmBook.EMPTY, List.of(first, shelved));
+            assertEquals(List.of(first, shelved), stores.alarms().events(Instant.EPOCH, Instant.MAX));
+            assertEquals(List.of(shelved), stores.alarms().events(first.at().plusSeconds(60), Instant.MAX));
+            assertEquals(
+                    List.of(first),
+                    stores.alarms()
+                            .events(first.at().minusSeconds(1), first.at().plusSeconds(60)));
         }
     }
 }

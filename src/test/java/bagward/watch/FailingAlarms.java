@@ -4,6 +4,7 @@ import bagward.alarm.AlarmBook;
 import bagward.alarm.AlarmEvent;
 import bagward.store.AlarmStore;
 import bagward.store.StoreException;
+import java.time.Instant;
 import java.util.List;
 
 /** A store of alarms that can be away, and counts what it is asked to save. */
@@ -41,5 +42,10 @@ final class FailingAlarms implements AlarmStore {
     @Override
     public List<AlarmEvent> newestEvents(int most) {
         return real.newestEvents(most);
+    }
+
+    @Override
+    public List<AlarmEvent> events(Instant from, Instant to) {
+        return real.events(from, to);
     }
 }

@@ -8,9 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.alarm.Alarm;
+import bagward.alarm.AlarmAct;
 import bagward.alarm.AlarmEvent;
 import bagward.alarm.AlarmKey;
 import bagward.alarm.AlarmPhase;
+import bagward.alarm.Aside;
 import bagward.alarm.RuleId;
 import bagward.alarm.Subject;
 import bagward.bag.Line;
@@ -237,12 +239,63 @@ class LiveWatchTest {
         assertEquals(Optional.of("Ida"), listed().acknowledgedBy());
     }
 
+    @Test
+    void a_shelved_alarm_is_off_the_list_at_once_and_after_a_restart_and_comes_back_by_itself() {
+        watch.change(List.of(putOn(0)), "Mirja");
+        clock.set(hour(7));
+        hear(house(0, 20, 95));
+        start();
+        await().until(() -> phase().equals(Optional.of(AlarmPhase.UNACKNOWLEDGED)));
+
+        watch.act(new AlarmAct.Shelve(DAMP, "Ida", hour(9), "bay is washed"));
+        assertEquals(List.of(), listedDamp());
+        Aside aside = watch.board().setAside().get(0).alarm().aside().orElseThrow();
+        assertEquals(new Aside("Ida", hour(7), Optional.of(hour(9)), "bay is washed"), aside);
+        assertEquals("bay is washed", alarms.newestEvents(1).get(0).why());
+
+        restart();
+        assertEquals(List.of(), listedDamp());
+        start();
+        boardAt(9);
+        await().until(() -> phase().equals(Optional.of(AlarmPhase.UNACKNOWLEDGED)));
+        assertEquals(AlarmPhase.UNACKNOWLEDGED, listed().phase());
+    }
+
+    @Test
+    void an_alarm_out_of_service_stays_off_until_somebody_brings_it_back() {
+        watch.change(List.of(putOn(0)), "Mirja");
+        watch.act(new AlarmAct.TakeOutOfService(DAMP, "Ida", "bag is part of a trial"));
+        hear(house(0, 40, 95));
+        start();
+        boardAt(30);
+        assertEquals(Optional.of(AlarmPhase.OUT_OF_SERVICE), phase());
+        watch.act(new AlarmAct.BringBack(DAMP, "Per"));
+        assertEquals(AlarmPhase.UNACKNOWLEDGED, listed().phase());
+        assertEquals(
+                List.of("Ida", "Per", "rule"),
+                alarms.events(hour(0), hour(31)).stream()
+                        .filter(event -> event.key().equals(DAMP))
+                        .map(AlarmEvent::by)
+                        .toList());
+    }
+
+    @Test
+    void an_act_that_is_not_allowed_is_refused_and_changes_nothing() {
+        assertThrows(
+                RefusedInputException.class,
+                () -> watch.act(new AlarmAct.Shelve(DAMP, "Ida", hour(9), "there is no such alarm")));
+        assertEquals(List.of(), alarms.newestEvents(10));
+    }
+
     private Alarm listed() {
+        return listedDamp().get(0);
+    }
+
+    private List<Alarm> listedDamp() {
         return watch.board().alarms().stream()
                 .map(view -> view.alarm())
                 .filter(alarm -> alarm.key().equals(DAMP))
-                .findFirst()
-                .orElseThrow();
+                .toList();
     }
 
     @Test

@@ -2,6 +2,7 @@ package bagward.site.api;
 
 import bagward.alarm.ActionCard;
 import bagward.alarm.Alarm;
+import bagward.alarm.Aside;
 import bagward.board.AlarmView;
 import bagward.station.Spot;
 import java.time.Instant;
@@ -14,7 +15,7 @@ import java.util.Optional;
  * @param name the rule as people read it
  * @param subject kind and name: "bag:TAG", "house:NAME", "sensor:NAME", "system:PART"
  * @param priority "low", "medium" or "high"
- * @param phase "unacknowledged", "acknowledged" or "returned-unacknowledged"
+ * @param phase "unacknowledged", "acknowledged", "returned-unacknowledged", "shelved", "suppressed" or "out-of-service"
  * @param since from when the condition holds
  * @param raisedAt when it was raised
  * @param acknowledgedAt when a person confirmed it
@@ -23,6 +24,7 @@ import java.util.Optional;
  * @param house short name of the house to walk to, for bags
  * @param bay short name of the bay
  * @param spot number of the spot
+ * @param aside who or what hides it, if anything does
  * @param action what to do
  */
 public record AlarmAnswer(
@@ -39,6 +41,7 @@ public record AlarmAnswer(
         Optional<String> house,
         Optional<String> bay,
         Optional<Integer> spot,
+        Optional<AsideAnswer> aside,
         ActionAnswer action) {
     static AlarmAnswer of(AlarmView view) {
         Alarm alarm = view.alarm();
@@ -56,7 +59,22 @@ public record AlarmAnswer(
                 view.spot().map(s -> s.house().value()),
                 view.spot().map(s -> s.bay().value()),
                 view.spot().map(Spot::number),
+                alarm.aside().map(AsideAnswer::of),
                 ActionAnswer.of(view.rule().card()));
+    }
+
+    /**
+     * Who or what hides an alarm.
+     *
+     * @param by who; "rule" if the design does
+     * @param from since when
+     * @param until when it comes back by itself
+     * @param why the reason, or what suppresses it
+     */
+    public record AsideAnswer(String by, Instant from, Optional<Instant> until, String why) {
+        static AsideAnswer of(Aside aside) {
+            return new AsideAnswer(aside.by(), aside.from(), aside.until(), aside.why());
+        }
     }
 
     /**

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param bags bags that are on, in walking order
  * @param sensors in the order of the configuration
  * @param alarms highest priority first
+ * @param setAside alarms that are shelved, suppressed or out of service, in the same order
  */
 public record BoardAnswer(
         Instant at,
@@ -32,7 +33,8 @@ public record BoardAnswer(
         List<HouseAnswer> houses,
         List<BagAnswer> bags,
         List<SensorAnswer> sensors,
-        List<AlarmAnswer> alarms) {
+        List<AlarmAnswer> alarms,
+        List<AlarmAnswer> setAside) {
     /** The answer for a board, asked at an instant. */
     public static BoardAnswer of(Board board, Instant now) {
         Freshness freshness = Freshness.of(board, now);
@@ -47,6 +49,7 @@ public record BoardAnswer(
                 board.houses().stream().map(HouseAnswer::of).toList(),
                 board.bags().stream().map(BagAnswer::of).toList(),
                 board.sensors().stream().map(SensorAnswer::of).toList(),
-                board.alarms().stream().map(AlarmAnswer::of).toList());
+                board.alarms().stream().map(AlarmAnswer::of).toList(),
+                board.setAside().stream().map(AlarmAnswer::of).toList());
     }
 }
