@@ -48,7 +48,7 @@ public record JournalFilter(Optional<LocalDate> day, String house, String tag) {
     public boolean matches(AlarmEvent event, Register register, Board board) {
         Subject subject = event.key().subject();
         boolean ofTag = tag.isEmpty()
-                || subject instanceof Subject.Bag bag && bag.tag().value().equals(tag);
+                || (subject instanceof Subject.Bag bag && bag.tag().value().equals(tag));
         boolean ofHouse = house.isEmpty()
                 || houseOf(subject, register, board)
                         .filter(id -> id.value().equals(house))
