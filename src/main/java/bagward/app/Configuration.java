@@ -9,7 +9,6 @@ import bagward.collector.payload.SensorSource;
 import bagward.mould.Organism;
 import bagward.site.SiteSettings;
 import bagward.station.Station;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 
@@ -23,7 +22,7 @@ import java.util.Map;
  * @param materials bag materials by name: those of the seeds, and those of the configuration in their place
  * @param organisms the mould table of the seeds
  * @param rules alarm rules: those of the seeds, and those of the configuration in their place
- * @param storeFolder where the database and the broker's messages lie
+ * @param store where things are kept
  * @param site address of the pages and size of the wall screen
  */
 record Configuration(
@@ -34,7 +33,7 @@ record Configuration(
         Map<MaterialId, BagMaterial> materials,
         List<Organism> organisms,
         List<Rule> rules,
-        Path storeFolder,
+        StoreSettings store,
         SiteSettings site) {
     Configuration {
         sources = List.copyOf(sources);

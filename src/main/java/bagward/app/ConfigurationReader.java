@@ -73,9 +73,9 @@ final class ConfigurationReader {
         List<Section> sensors = top.sections("sensors", 0);
         Optional<Station> station = StationReader.read(top.section("station"), top.sections("houses", 1), sensors);
         List<SensorSource> sources = CollectorReader.sources(sensors);
-        Path storeFolder = top.findSection("store").map(this::storeFolder).orElse(folder.resolve("bagward-data"));
+        StoreSettings store = StoreSettings.read(top.findSection("store"), folder);
         Optional<BrokerSettings> broker =
-                CollectorReader.broker(top.section("broker"), storeFolder.resolve("broker"), environment);
+                CollectorReader.broker(top.section("broker"), store.folder().resolve("broker"), environment);
         Optional<CollectorSettings> collector = CollectorReader.settings(top.findSection("collector"));
         Seeds seeds = Seeds.read(top.findText("seeds").map(folder::resolve));
         Map<MaterialId, BagMaterial> materials = materials(seeds, top);
@@ -91,14 +91,8 @@ final class ConfigurationReader {
                 materials,
                 seeds.organisms(),
                 rules,
-                storeFolder,
+                store,
                 site);
-    }
-
-    private Path storeFolder(Section store) {
-        Path path = folder.resolve(store.text("folder", "bagward-data"));
-        store.make(() -> path);
-        return path;
     }
 
     private static Map<MaterialId, BagMaterial> materials(Seeds seeds, Section top) {

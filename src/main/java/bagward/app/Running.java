@@ -9,6 +9,7 @@ import bagward.collector.MqttCollector;
 import bagward.site.Site;
 import bagward.site.SiteParts;
 import bagward.station.Sensor;
+import bagward.store.ReadingStore;
 import bagward.store.SqliteStores;
 import bagward.watch.Health;
 import bagward.watch.LiveWatch;
@@ -20,12 +21,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 
 /** All parts, wired and running; closed in the reverse order of their start. */
 final class Running implements AutoCloseable {
     private final Parts started = new Parts();
     private final Configuration configuration;
+    private final Spooling spooling;
     private final ReadingSource readings;
     private final LiveWatch watch;
     private final Site site;
@@ -45,18 +48,20 @@ final class Running implements AutoCloseable {
         this.configuration = configuration;
         try {
             SqliteStores stores = started.add(SqliteStores.open(database(configuration), clock));
-            readings = stores.readings();
+            spooling = started.add(Spooling.open(configuration.store(), stores.readings(), stores.quarantine(), clock));
+            readings = spooling.readings();
             if (configuration.broker() instanceof BrokerSettings.Embedded embedded) {
                 started.add(EmbeddedBroker.start(embedded));
             }
-            watch = started.add(new LiveWatch(parts(configuration, stores, clock), this::watched, settings));
+            watch = started.add(
+                    new LiveWatch(parts(configuration, stores, spooling.readings(), clock), this::watched, settings));
             collector = started.add(new MqttCollector(
                     clock,
                     configuration.broker(),
                     configuration.collector(),
                     configuration.sources(),
-                    stores.readings(),
-                    stores.quarantine(),
+                    spooling.readings(),
+                    spooling.quarantine(),
                     watch::stored));
             site = started.add(
                     new Site(configuration.site(), new SiteParts(watch, stores.quarantine(), stores.alarms(), clock)));
@@ -69,24 +74,25 @@ final class Running implements AutoCloseable {
 
     private static Path database(Configuration configuration) {
         try {
-            Files.createDirectories(configuration.storeFolder());
+            Files.createDirectories(configuration.store().folder());
         } catch (IOException e) {
             throw new PartFailedException(
-                    "the store folder " + configuration.storeFolder()
+                    "the store folder " + configuration.store().folder()
                             + " cannot be made: give another one under store.folder",
                     e);
         }
-        return configuration.storeFolder().resolve("bagward.db");
+        return configuration.store().folder().resolve("bagward.db");
     }
 
-    private static WatchParts parts(Configuration configuration, SqliteStores stores, Clock clock) {
+    private static WatchParts parts(
+            Configuration configuration, SqliteStores stores, ReadingStore readings, Clock clock) {
         return new WatchParts(
                 clock,
                 configuration.station(),
                 configuration.materials(),
                 configuration.rules(),
                 configuration.organisms(),
-                stores.readings(),
+                readings,
                 stores.quarantine(),
                 stores.register(),
                 stores.alarms());
@@ -94,15 +100,10 @@ final class Running implements AutoCloseable {
 
     private WatchedParts watched() {
         CollectorState state = collector.state();
-        return new WatchedParts(
-                List.of(
-                        new Health.Part("collector", state.connected(), state.says()),
-                        new Health.Part(
-                                "store",
-                                state.storing(),
-                                state.storing() ? "The last commit went well." : state.says())),
-                state.lastMessageAt(),
-                state.counts().stored());
+        List<Health.Part> parts = new ArrayList<>();
+        parts.add(new Health.Part("collector", state.connected(), state.says()));
+        parts.addAll(spooling.parts(state));
+        return new WatchedParts(parts, state.lastMessageAt(), spooling.intake(state.counts()));
     }
 
     /** Begins to tick and opens the pages. */

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param lastTick when the last board was made
  * @param lastTickTook how long that took
  * @param lastMessageAt when the last MQTT message arrived
- * @param readingsStored readings that were new in the store since the start; repeats are not counted
+ * @param intake what came in since the start, and what waits
  * @param quarantined messages in quarantine
  */
 public record Health(
@@ -20,7 +20,7 @@ public record Health(
         Optional<Instant> lastTick,
         Duration lastTickTook,
         Optional<Instant> lastMessageAt,
-        long readingsStored,
+        Intake intake,
         long quarantined) {
     /** Copies the list. */
     public Health {
@@ -35,7 +35,7 @@ public record Health(
     /**
      * A part of the system.
      *
-     * @param name short: "collector", "store", "database" (alarms and quarantine), "board"
+     * @param name short: "collector", "store", "spool", "database" (alarms and quarantine), "board"
      * @param well whether it works
      * @param says one sentence
      */

@@ -50,8 +50,7 @@ final class HealthBook {
         List<Part> parts = new ArrayList<>(watched.parts());
         parts.add(database.part);
         parts.add(board());
-        return new Health(
-                parts, lastTick, lastTook, watched.lastMessageAt(), watched.readingsStored(), database.quarantined);
+        return new Health(parts, lastTick, lastTook, watched.lastMessageAt(), watched.intake(), database.quarantined);
     }
 
     private Part board() {

@@ -9,9 +9,9 @@ import java.util.Optional;
  *
  * @param parts each with its state
  * @param lastMessageAt when the last message of a sensor arrived
- * @param readingsStored readings that were new in the store since the start; repeats are not counted
+ * @param intake what came in since the start, and what waits
  */
-public record WatchedParts(List<Health.Part> parts, Optional<Instant> lastMessageAt, long readingsStored) {
+public record WatchedParts(List<Health.Part> parts, Optional<Instant> lastMessageAt, Intake intake) {
     /** Copies the list. */
     public WatchedParts {
         parts = List.copyOf(parts);

@@ -42,7 +42,7 @@ class ConfigurationReaderTest {
         Configuration read = reader.read("bagward.yaml", example, new Inspection());
         assertEquals("Alder Bank", read.station().name());
         assertEquals(4, read.station().sensors().size());
-        assertEquals(Path.of("/srv/station/bagward-data"), read.storeFolder());
+        assertEquals(Path.of("/srv/station/bagward-data"), read.store().folder());
         assertTrue(read.materials().containsKey(new MaterialId("film-house")));
         assertTrue(read.materials().size() > 3, "the materials of the seeds are there too");
         assertTrue(read.rules().stream().anyMatch(r -> r.id().equals(new RuleId("sensor-silent-long"))));

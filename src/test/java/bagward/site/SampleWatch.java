@@ -13,6 +13,7 @@ import bagward.bag.TagCode;
 import bagward.board.Board;
 import bagward.watch.BagHistory;
 import bagward.watch.Health;
+import bagward.watch.Intake;
 import bagward.watch.Watch;
 import java.time.Clock;
 import java.time.Duration;
@@ -143,7 +144,7 @@ final class SampleWatch implements Watch {
                 Optional.of(board().at()),
                 Duration.ofMillis(12),
                 Optional.of(board().at()),
-                1234,
+                new Intake(1234, 5, 1, 0, 40, 2.5),
                 3);
     }
 }

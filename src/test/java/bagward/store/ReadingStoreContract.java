@@ -26,7 +26,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What every store of readings must do. */
-interface ReadingStoreContract {
+public interface ReadingStoreContract {
     /** A store without readings. */
     ReadingStore emptyStore();
 

@@ -111,7 +111,7 @@ class KnowledgeKeeperTest {
         clock.set(in.now());
         try (LiveWatch watch = new LiveWatch(
                 Stations.parts(clock, stores, stores.alarms()),
-                () -> new WatchedParts(List.of(), Optional.empty(), 0),
+                () -> new WatchedParts(List.of(), Optional.empty(), Intake.NONE),
                 WatchSettings.USUAL)) {
             var belief = watch.board().find(other).orElseThrow().insight().belief();
             assertEquals(1, belief.orElseThrow().sensoredBags());

@@ -51,13 +51,15 @@ class LiveWatchTest {
     private static final TagCode TAG = new TagCode("R26-0147");
     private static final AlarmKey DAMP = new AlarmKey(new RuleId("damp"), new Subject.Bag(TAG));
 
+    private static final Intake TWENTY_FOUR = new Intake(24, 0, 0, 0, 0, 0);
+
     private final HandClock clock = new HandClock(hour(0));
     private final Path file;
     private SqliteStores stores;
     private FailingAlarms alarms;
     private LiveWatch watch;
-    private volatile WatchedParts collector =
-            new WatchedParts(List.of(new Health.Part("collector", true, "receives")), Optional.of(hour(1)), 24);
+    private volatile WatchedParts collector = new WatchedParts(
+            List.of(new Health.Part("collector", true, "receives")), Optional.of(hour(1)), TWENTY_FOUR);
 
     LiveWatchTest(@TempDir Path folder) {
         file = folder.resolve("bagward.db");
@@ -351,8 +353,9 @@ class LiveWatchTest {
         assertTrue(watch.health().well(), watch.health().toString());
         assertEquals(Optional.of(hour(1)), watch.health().lastMessageAt());
         assertEquals(Optional.of(hour(0)), watch.health().lastTick());
-        assertEquals(24, watch.health().readingsStored());
-        collector = new WatchedParts(List.of(new Health.Part("collector", false, "no broker")), Optional.empty(), 24);
+        assertEquals(24, watch.health().intake().stored());
+        collector = new WatchedParts(
+                List.of(new Health.Part("collector", false, "no broker")), Optional.empty(), TWENTY_FOUR);
         assertFalse(watch.health().well());
     }
 

@@ -16,6 +16,11 @@ import java.util.Optional;
  * @param lastTickMillis how long that took, ms
  * @param lastMessageAt when the last message arrived
  * @param readingsStored readings that were new in the store since the start; repeats are not counted
+ * @param readingsRepeated readings that came again since the start
+ * @param readingsContradicted readings since the start that were there with another value; the higher one was kept
+ * @param messagesLost messages of quality of service 0 since the start for which there was no room
+ * @param readingsWaiting readings that wait in the spool because their store is away
+ * @param spoolPercent how full the spool is, %
  * @param quarantined messages in quarantine
  */
 public record HealthAnswer(
@@ -25,6 +30,11 @@ public record HealthAnswer(
         long lastTickMillis,
         Optional<Instant> lastMessageAt,
         long readingsStored,
+        long readingsRepeated,
+        long readingsContradicted,
+        long messagesLost,
+        long readingsWaiting,
+        double spoolPercent,
         long quarantined) {
     /** The answer for a state, asked at an instant. A watch that has stopped making boards is not well. */
     public static HealthAnswer of(Health health, Instant now) {
@@ -39,7 +49,12 @@ public record HealthAnswer(
                 health.lastTick(),
                 health.lastTickTook().toMillis(),
                 health.lastMessageAt(),
-                health.readingsStored(),
+                health.intake().stored(),
+                health.intake().repeated(),
+                health.intake().contradicted(),
+                health.intake().lost(),
+                health.intake().waiting(),
+                health.intake().spoolPercent(),
                 health.quarantined());
     }
 

@@ -1,0 +1,2 @@
+/** What waits on disk while its store is away. */
+package bagward.store.spool;
