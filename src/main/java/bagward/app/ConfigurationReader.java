@@ -11,6 +11,7 @@ import bagward.collector.CollectorReader;
 import bagward.collector.CollectorSettings;
 import bagward.collector.payload.SensorSource;
 import bagward.document.Inspection;
+import bagward.document.Secrets;
 import bagward.document.Section;
 import bagward.fault.Fault;
 import bagward.fault.RefusedInputException;
@@ -20,6 +21,7 @@ import bagward.station.Station;
 import bagward.station.StationReader;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,7 +34,7 @@ final class ConfigurationReader {
     private static final double USUAL_DAMP_LIMIT = 90;
 
     private final Path folder;
-    private final Map<String, String> environment;
+    private final Secrets secrets;
 
     /**
      * A reader.
@@ -42,7 +44,7 @@ final class ConfigurationReader {
      */
     ConfigurationReader(Path folder, Map<String, String> environment) {
         this.folder = folder;
-        this.environment = Map.copyOf(environment);
+        this.secrets = new Secrets(environment, this::text);
     }
 
     /** Reads a file. */
@@ -75,7 +77,7 @@ final class ConfigurationReader {
         List<SensorSource> sources = CollectorReader.sources(sensors);
         StoreSettings store = StoreSettings.read(top.findSection("store"), folder);
         Optional<BrokerSettings> broker =
-                CollectorReader.broker(top.section("broker"), store.folder().resolve("broker"), environment);
+                CollectorReader.broker(top.section("broker"), store.folder().resolve("broker"), secrets);
         Optional<CollectorSettings> collector = CollectorReader.settings(top.findSection("collector"));
         Seeds seeds = Seeds.read(top.findText("seeds").map(folder::resolve));
         Map<MaterialId, BagMaterial> materials = materials(seeds, top);
@@ -93,6 +95,14 @@ final class ConfigurationReader {
                 rules,
                 store,
                 site);
+    }
+
+    private Optional<String> text(String file) {
+        try {
+            return Optional.of(Files.readString(folder.resolve(file)));
+        } catch (IOException | InvalidPathException unreadable) {
+            return Optional.empty();
+        }
     }
 
     private static Map<MaterialId, BagMaterial> materials(Seeds seeds, Section top) {

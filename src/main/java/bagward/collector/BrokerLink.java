@@ -1,11 +1,14 @@
 package bagward.collector;
 
+import bagward.fault.RefusedInputException;
+import bagward.store.TrustedCertificates;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import javax.net.ssl.SSLSocketFactory;
 import org.eclipse.paho.client.mqttv3.MqttAsyncClient;
 import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
 import org.eclipse.paho.client.mqttv3.MqttException;
@@ -62,6 +65,7 @@ public record BrokerLink(String url, Optional<Credentials> credentials, Optional
      * What a client says when it connects. The library's own reconnecting stays off: it can stop for good.
      *
      * @param durable whether the broker keeps subscriptions and unacknowledged messages for this client
+     * @throws BrokerException if the file of certificates cannot be used
      */
     public MqttConnectOptions connectOptions(boolean durable) {
         MqttConnectOptions options = new MqttConnectOptions();
@@ -73,7 +77,15 @@ public record BrokerLink(String url, Optional<Credentials> credentials, Optional
             options.setUserName(c.user());
             options.setPassword(c.password().toCharArray());
         });
-        caFile.ifPresent(file -> options.setSocketFactory(TrustedCertificates.socketFactory(file)));
+        caFile.ifPresent(file -> options.setSocketFactory(sockets(file)));
         return options;
+    }
+
+    private static SSLSocketFactory sockets(Path file) {
+        try {
+            return TrustedCertificates.read(file).sockets();
+        } catch (RefusedInputException e) {
+            throw new BrokerException("ca-file " + e.getMessage(), e);
+        }
     }
 }

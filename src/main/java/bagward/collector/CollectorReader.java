@@ -2,13 +2,13 @@ package bagward.collector;
 
 import bagward.collector.payload.SensorSource;
 import bagward.collector.payload.TopicFilter;
+import bagward.document.Secrets;
 import bagward.document.Section;
 import bagward.fault.ImpossibleValueException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -18,7 +18,7 @@ import java.util.Optional;
  * <ul>
  *   <li>{@code host}: address it listens on; 127.0.0.1 (this machine only) if left out
  *   <li>{@code port}: TCP port, 1883 if left out
- *   <li>{@code user}, {@code password-from}: what clients must know, the password as the name of an environment variable;
+ *   <li>{@code user}, {@code password-from} (an environment variable) or {@code password-file}: what clients must know;
  *       required where host is not this machine only
  * </ul>
  *
@@ -47,11 +47,11 @@ public final class CollectorReader {
      *
      * @param broker the mapping {@code broker}
      * @param folder where the broker inside this program keeps its files
-     * @param environment variables that passwords are taken from
+     * @param secrets passwords
      * @return empty if anything was refused
      */
-    public static Optional<BrokerSettings> broker(Section broker, Path folder, Map<String, String> environment) {
-        Optional<Credentials> credentials = credentials(broker, environment);
+    public static Optional<BrokerSettings> broker(Section broker, Path folder, Secrets secrets) {
+        Optional<Credentials> credentials = secrets.user(broker).map(u -> new Credentials(u.user(), u.password()));
         return broker.has("url") ? external(broker, credentials) : embedded(broker, folder, credentials);
     }
 
@@ -118,23 +118,6 @@ public final class CollectorReader {
                 .orElseThrow(
                         () -> new ImpossibleValueException(
                                 "must be mqtt://host:port, or mqtts://host:port with TLS; user and password have keys of their own"));
-    }
-
-    private static Optional<Credentials> credentials(Section broker, Map<String, String> environment) {
-        Optional<String> user = broker.findText("user");
-        Optional<String> variable = broker.findText("password-from");
-        if (user.isEmpty() != variable.isEmpty()) {
-            broker.refuse(user.isEmpty() ? "password-from" : "user", "user and password-from go together: give both");
-            return Optional.empty();
-        }
-        Optional<String> password = variable.map(environment::get).filter(p -> !p.isEmpty());
-        if (variable.isPresent() && password.isEmpty()) {
-            broker.refuse(
-                    "password-from",
-                    "must name an environment variable that is set",
-                    "Set it before starting Bagward.");
-        }
-        return password.map(p -> new Credentials(user.orElseThrow(), p));
     }
 
     private static String clientId(String text) {

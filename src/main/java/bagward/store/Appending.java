@@ -4,7 +4,6 @@ import bagward.climate.Reading;
 import bagward.climate.ReadingFlag;
 import bagward.climate.SeriesId;
 import bagward.store.ReadingStore.Receipt;
-import java.nio.charset.StandardCharsets;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -72,23 +71,12 @@ final class Appending {
             repeated++;
         } else {
             contradicted++;
-            setAside(kept.value() == held.value() ? reading : held);
+            lowerOnes.add(Quarantined.lower(kept.value() == held.value() ? reading : held, now));
         }
     }
 
     private static Reading reading(Reading like, ResultSet row) throws SQLException {
         return new Reading(like.series(), like.measuredAt(), row.getDouble(1), ReadingFlag.ofBits(row.getInt(2)));
-    }
-
-    private void setAside(Reading lower) {
-        String text = lower.measuredAt() + " " + lower.value() + " "
-                + lower.series().quantity().unitCode();
-        lowerOnes.add(new Quarantined(
-                now,
-                lower.series().toString(),
-                Payload.of(text.getBytes(StandardCharsets.UTF_8)),
-                "another value of this series for the same time is higher and was kept: one series has one value at a"
-                        + " time"));
     }
 
     private long number(SeriesId series) throws SQLException {

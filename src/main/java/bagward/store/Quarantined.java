@@ -1,5 +1,7 @@
 package bagward.store;
 
+import bagward.climate.Reading;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 
 /**
@@ -10,4 +12,16 @@ import java.time.Instant;
  * @param payload its payload as it came
  * @param reason why it could not be used, one sentence with the rule
  */
-public record Quarantined(Instant arrivedAt, String topic, Payload payload, String reason) {}
+public record Quarantined(Instant arrivedAt, String topic, Payload payload, String reason) {
+    /** The lower one of two readings of one series and time, of which the higher one is kept. */
+    public static Quarantined lower(Reading lower, Instant now) {
+        String text = lower.measuredAt() + " " + lower.value() + " "
+                + lower.series().quantity().unitCode();
+        return new Quarantined(
+                now,
+                lower.series().toString(),
+                Payload.of(text.getBytes(StandardCharsets.UTF_8)),
+                "another value of this series for the same time is higher and was kept: one series has one value at a"
+                        + " time");
+    }
+}

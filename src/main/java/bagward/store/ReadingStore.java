@@ -15,7 +15,8 @@ import java.util.Set;
  */
 public interface ReadingStore extends ReadingSource {
     /**
-     * Stores a batch. When it returns, all of it is on disk; when it throws, none of it is.
+     * Stores a batch. When it returns, all of it is on disk. When it throws, nothing of it was promised: the embedded store
+     * then holds none of it, a server may hold any part. Appending the same batch again is always right.
      *
      * @throws StoreException if the batch could not be stored
      */

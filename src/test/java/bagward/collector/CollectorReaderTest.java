@@ -13,6 +13,7 @@ import bagward.collector.payload.SensorSource;
 import bagward.collector.payload.TimeForm;
 import bagward.collector.payload.TopicFilter;
 import bagward.document.Inspection;
+import bagward.document.Secrets;
 import bagward.document.Section;
 import bagward.fault.Fault;
 import bagward.units.Quantity;
@@ -36,7 +37,7 @@ class CollectorReaderTest {
 
     private Optional<BrokerSettings> broker(String text) {
         Section top = Section.parse("test.yaml", "broker: " + text, inspection);
-        return CollectorReader.broker(top.section("broker"), FOLDER, Map.of("SECRET", "alder-7"));
+        return CollectorReader.broker(top.section("broker"), FOLDER, Secrets.of(Map.of("SECRET", "alder-7")));
     }
 
     /** The sources of sensor s1 with these further keys. */
@@ -71,8 +72,8 @@ class CollectorReaderTest {
             value = {
                 "{host: 0.0.0.0} | broker.host: found '0.0.0.0'; must be this machine only",
                 "{host: 0.0.0.0, user: a, password-from: UNSET} | must name an environment variable that is set",
-                "{user: a} | user and password-from go together",
-                "{password-from: SECRET} | user and password-from go together",
+                "{user: a} | user and password-from (or password-file) go together",
+                "{password-from: SECRET} | user and password-from (or password-file) go together",
                 "{url: 'http://alder.example'} | must be mqtt://host:port",
                 "{url: 'mqtt://a:b@alder.example'} | must be mqtt://host:port",
                 "{url: 'mqtt://alder.example', ca-file: ca.pem} | with TLS only",

@@ -10,8 +10,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.climate.Reading;
 import bagward.climate.ReadingFlag;
+import bagward.climate.SensorId;
 import bagward.climate.SeriesId;
 import bagward.store.ReadingStore.Receipt;
+import bagward.units.Quantity;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -154,13 +156,79 @@ public interface ReadingStoreContract {
     }
 
     @Test
-    default void a_batch_of_ten_thousand_is_stored_whole() {
+    default void flags_of_a_repeated_reading_are_united() {
         ReadingStore store = emptyStore();
-        List<Reading> batch = new ArrayList<>();
-        for (int i = 0; i < 10_000; i++) {
-            batch.add(humidity(i, i % 100));
+        Reading plain = humidity(1, 51);
+        Reading clipped = new Reading(plain.series(), plain.measuredAt(), 51, Set.of(ReadingFlag.CLIPPED));
+        Reading arrived = new Reading(plain.series(), plain.measuredAt(), 51, Set.of(ReadingFlag.TIME_OF_ARRIVAL));
+        store.append(List.of(clipped));
+        assertEquals(new Receipt(0, 1, 0), store.append(List.of(plain)));
+        assertEquals(List.of(clipped), all(store, Samples.AIR_HUMIDITY));
+        assertEquals(new Receipt(0, 1, 0), store.append(List.of(arrived)));
+        Set<ReadingFlag> both = Set.of(ReadingFlag.CLIPPED, ReadingFlag.TIME_OF_ARRIVAL);
+        assertEquals(
+                List.of(new Reading(plain.series(), plain.measuredAt(), 51, both)), all(store, Samples.AIR_HUMIDITY));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "0",
+                "1e5",
+                "true",
+                "time",
+                "sensor",
+                "value",
+                "a.b-c_d",
+                "NORTH",
+                "north",
+                "x..--__",
+                "0123456789012345678901234567890123456789012345678901234567890123"
+            })
+    default void every_name_that_a_sensor_may_have_is_a_series_of_its_own(String name) {
+        ReadingStore store = emptyStore();
+        SeriesId series = new SeriesId(new SensorId(name), Quantity.LIGHT);
+        SeriesId neighbour = new SeriesId(new SensorId("N" + name.substring(1)), Quantity.LIGHT);
+        store.append(List.of(Reading.of(series, at(1), 11), Reading.of(neighbour, at(1), 22)));
+        store.append(List.of(Reading.of(series, at(1), 11), Reading.of(series, at(0), 10)));
+        int others = series.equals(neighbour) ? 22 : 11;
+        assertEquals(List.of(Reading.of(series, at(0), 10), Reading.of(series, at(1), others)), all(store, series));
+        assertEquals(Optional.of(Reading.of(neighbour, at(1), 22)), store.newest(neighbour, Instant.MAX));
+    }
+
+    @Test
+    default void readings_of_far_years_are_kept_and_found_in_unbounded_ranges() {
+        ReadingStore store = emptyStore();
+        Reading past = Reading.of(Samples.AIR_HUMIDITY, Instant.parse("1902-03-04T05:06:07.008Z"), 20);
+        Reading ahead = Reading.of(Samples.AIR_HUMIDITY, Instant.parse("2201-03-04T05:06:07.008Z"), 30);
+        store.append(List.of(ahead, past));
+        assertEquals(List.of(past, ahead), all(store, Samples.AIR_HUMIDITY));
+        assertEquals(List.of(past), store.readings(Samples.AIR_HUMIDITY, Instant.MIN, Samples.START));
+        assertEquals(List.of(ahead), store.readings(Samples.AIR_HUMIDITY, Samples.START, Instant.MAX));
+        assertEquals(Optional.of(past), store.newest(Samples.AIR_HUMIDITY, Samples.START));
+    }
+
+    @Test
+    default void late_readings_far_apart_meet_what_is_there() {
+        ReadingStore store = emptyStore();
+        List<Reading> season = new ArrayList<>();
+        for (int day = 0; day < 60; day++) {
+            season.add(humidity(day * 1_440L, day));
         }
-        assertEquals(new Receipt(10_000, 0, 0), store.append(batch));
+        store.append(season);
+        List<Reading> late = new ArrayList<>(List.of(humidity(0, 1), humidity(30 * 1_440L, 30), humidity(7, 7)));
+        late.add(temperature(59 * 1_440L, 9));
+        assertEquals(new Receipt(2, 1, 1), store.append(late));
+        assertEquals(61, all(store, Samples.AIR_HUMIDITY).size());
+        assertEquals(List.of(humidity(0, 1), humidity(7, 7)), store.readings(Samples.AIR_HUMIDITY, at(0), at(1_440)));
+    }
+
+    @Test
+    default void a_batch_of_forty_thousand_is_stored_whole_and_repeats_whole() {
+        ReadingStore store = emptyStore();
+        List<Reading> batch = Samples.minutes(0, 40_000);
+        assertEquals(new Receipt(40_000, 0, 0), store.append(batch));
+        assertEquals(new Receipt(0, 40_000, 0), store.append(batch));
         assertEquals(batch, all(store, Samples.AIR_HUMIDITY));
     }
 

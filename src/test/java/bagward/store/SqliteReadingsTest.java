@@ -5,12 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import bagward.climate.Reading;
-import bagward.climate.ReadingFlag;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -64,16 +62,6 @@ class SqliteReadingsTest implements ReadingStoreContract {
         assertEquals("air-1/humidity", messages.get(0).topic());
         assertEquals("2026-05-04T00:01:00Z 51.0 %RH", messages.get(0).payload().readable());
         return messages;
-    }
-
-    @Test
-    void flags_of_a_repeated_reading_are_united() {
-        ReadingStore store = emptyStore();
-        Reading plain = humidity(1, 51);
-        Reading clipped = new Reading(plain.series(), plain.measuredAt(), 51, Set.of(ReadingFlag.CLIPPED));
-        store.append(List.of(clipped));
-        store.append(List.of(plain));
-        assertEquals(List.of(clipped), store.readings(plain.series(), Instant.MIN, Instant.MAX));
     }
 
     @Test

@@ -1,0 +1,136 @@
+package bagward.store.influx;
+
+import bagward.climate.Reading;
+import bagward.climate.SeriesId;
+import bagward.store.QuarantineStore;
+import bagward.store.Quarantined;
+import bagward.store.ReadingStore;
+import bagward.store.StoreException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.locks.ReadWriteLock;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
+import org.influxdb.dto.QueryResult;
+
+/**
+ * Readings in InfluxDB; nothing else is kept there. It must be the only one that writes into its database.
+ *
+ * <p>A point overwrites an older one of the same series and time, and the server answers with no count. So what is stored
+ * at the times of a batch is read before it is written. A batch of up to {@value #MOST_LINES} readings goes out as one
+ * request; what of it is there when that fails is not known, and appending it again puts it right.
+ */
+public final class InfluxReadings implements ReadingStore, AutoCloseable {
+    static final int MOST_LINES = 10_000;
+
+    private static final int PAGE = 10_000;
+    private static final Duration PATIENCE = Duration.ofSeconds(30);
+
+    private final InfluxSettings settings;
+    private final InfluxLink link;
+    private final Statements statements;
+    private final Lookup lookup;
+    private final QuarantineStore quarantine;
+    private final Clock clock;
+
+    // The server shows a request that it is taking in field by field; a reader here waits until it is through.
+    private final ReadWriteLock requests = new ReentrantReadWriteLock(true);
+
+    InfluxReadings(InfluxSettings settings, QuarantineStore quarantine, Clock clock, Duration patience) {
+        this.settings = settings;
+        this.link = InfluxLink.to(settings, patience);
+        this.statements = new Statements(settings.retentionPolicy());
+        this.lookup = new Lookup(link, statements);
+        this.quarantine = quarantine;
+        this.clock = clock;
+    }
+
+    /**
+     * Readings in a database, which need not be there or answer yet.
+     *
+     * @param settings where it is
+     * @param quarantine takes the lower one of two values for one series and time
+     * @param clock for the time at which that happens
+     * @throws bagward.fault.RefusedInputException if the file of certificates cannot be used
+     */
+    public static InfluxReadings open(InfluxSettings settings, QuarantineStore quarantine, Clock clock) {
+        return new InfluxReadings(settings, quarantine, clock, PATIENCE);
+    }
+
+    @Override
+    public Receipt append(List<Reading> batch) {
+        batch.forEach(this::refuseUnlessKept);
+        requests.writeLock().lock();
+        try {
+            Meeting meeting = new Meeting(lookup.held(batch));
+            batch.forEach(meeting::take);
+            setAside(meeting.lower());
+            lookup.willWrite(batch);
+            write(new ArrayList<>(meeting.toWrite()));
+            return meeting.receipt();
+        } finally {
+            requests.writeLock().unlock();
+        }
+    }
+
+    private void refuseUnlessKept(Reading reading) {
+        if (!Statements.keeps(reading.measuredAt())) {
+            throw new StoreException("InfluxDB at " + settings.url() + " cannot keep " + reading.series() + " of "
+                    + reading.measuredAt() + ": it knows the years 1678 to 2261; correct the clock of the sensor");
+        }
+    }
+
+    /** Before the write: once the higher one is written, nobody could tell that there was a lower one. */
+    private void setAside(List<Reading> lower) {
+        if (!lower.isEmpty()) {
+            Instant now = clock.instant();
+            quarantine.quarantine(
+                    lower.stream().map(one -> Quarantined.lower(one, now)).toList());
+        }
+    }
+
+    private void write(List<Reading> readings) {
+        for (int from = 0; from < readings.size(); from += MOST_LINES) {
+            List<Reading> piece = readings.subList(from, Math.min(readings.size(), from + MOST_LINES));
+            link.write("storing " + piece.size() + " readings", Lines.of(piece));
+        }
+    }
+
+    @Override
+    public List<Reading> readings(SeriesId series, Instant from, Instant to) {
+        List<Reading> readings = new ArrayList<>();
+        Instant start = from;
+        while (start.isBefore(to)) {
+            List<Reading> page = ask(series, statements.page(series, start, to, PAGE));
+            readings.addAll(page);
+            if (page.size() < PAGE) {
+                break;
+            }
+            start = page.get(page.size() - 1).measuredAt().plusMillis(1);
+        }
+        return List.copyOf(readings);
+    }
+
+    @Override
+    public Optional<Reading> newest(SeriesId series, Instant atOrBefore) {
+        return ask(series, statements.newest(series, atOrBefore)).stream().findFirst();
+    }
+
+    private List<Reading> ask(SeriesId series, String statement) {
+        requests.readLock().lock();
+        try {
+            List<QueryResult.Series> answer = link.ask("reading " + series, statement);
+            return answer.isEmpty() ? List.of() : Rows.of(series, answer.get(0));
+        } finally {
+            requests.readLock().unlock();
+        }
+    }
+
+    @Override
+    public void close() {
+        link.close();
+    }
+}
