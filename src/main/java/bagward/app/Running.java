@@ -13,6 +13,7 @@ import bagward.store.ReadingStore;
 import bagward.store.SqliteStores;
 import bagward.watch.Health;
 import bagward.watch.LiveWatch;
+import bagward.watch.SensorChecks;
 import bagward.watch.Watch;
 import bagward.watch.WatchParts;
 import bagward.watch.WatchSettings;
@@ -50,11 +51,12 @@ final class Running implements AutoCloseable {
             SqliteStores stores = started.add(SqliteStores.open(database(configuration), clock));
             spooling = started.add(Spooling.open(configuration.store(), stores.readings(), stores.quarantine(), clock));
             readings = spooling.readings();
+            SensorChecks checks = new SensorChecks(stores.sensorChecks());
             if (configuration.broker() instanceof BrokerSettings.Embedded embedded) {
                 started.add(EmbeddedBroker.start(embedded));
             }
-            watch = started.add(
-                    new LiveWatch(parts(configuration, stores, spooling.readings(), clock), this::watched, settings));
+            watch = started.add(new LiveWatch(
+                    parts(configuration, stores, spooling.readings(), checks, clock), this::watched, settings));
             collector = started.add(new MqttCollector(
                     clock,
                     configuration.broker(),
@@ -63,8 +65,9 @@ final class Running implements AutoCloseable {
                     spooling.readings(),
                     spooling.quarantine(),
                     watch::stored));
-            site = started.add(
-                    new Site(configuration.site(), new SiteParts(watch, stores.quarantine(), stores.alarms(), clock)));
+            site = started.add(new Site(
+                    configuration.site(),
+                    new SiteParts(watch, stores.quarantine(), stores.alarms(), checks, readings, clock)));
             collector.start();
         } catch (RuntimeException e) {
             close();
@@ -85,7 +88,7 @@ final class Running implements AutoCloseable {
     }
 
     private static WatchParts parts(
-            Configuration configuration, SqliteStores stores, ReadingStore readings, Clock clock) {
+            Configuration configuration, SqliteStores stores, ReadingStore readings, SensorChecks checks, Clock clock) {
         return new WatchParts(
                 clock,
                 configuration.station(),
@@ -94,6 +97,7 @@ final class Running implements AutoCloseable {
                 configuration.organisms(),
                 readings,
                 stores.quarantine(),
+                checks,
                 stores.register(),
                 stores.alarms());
     }

@@ -85,8 +85,8 @@ public final class DemoStation {
     }
 
     /**
-     * Whether the history of every sensor has reached a store up to its end, but for what a sensor may lose. A broker keeps
-     * the order of one topic, not of all.
+     * Whether the history of every sensor has reached a store up to its end, but for what a sensor may lose. Messages of one topic come
+     * nearly in order, those of several topics do not.
      */
     public static boolean historyIsIn(ReadingSource readings, List<Sensor> sensors) {
         return sensors.stream()

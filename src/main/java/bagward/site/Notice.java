@@ -33,6 +33,12 @@ enum Notice {
     TAKE_OFF_ALARM("Out of service: bring it back when the work is done."),
     /** An alarm was brought back. */
     BRING_BACK("Brought back: the rule decides anew."),
+    /** A check of a sensor was kept. */
+    CHECKED("Kept: readings of this sensor are corrected from the check on. What was stored stays as it came."),
+    /** A check of a sensor was withdrawn. */
+    WITHDRAWN("Withdrawn: the check no longer counts."),
+    /** A check of a sensor was gone. */
+    NO_CHECK("There is no such check that still counts."),
     /** A name was set. */
     NAME("Your name is kept on this device."),
     /** A tag was looked for in vain. */

@@ -55,6 +55,7 @@ public final class Site implements AutoCloseable {
         new ImportPages(pages).addTo(routes);
         new AlarmPages(pages, parts.journal()).addTo(routes);
         new SensorPages(pages, parts.quarantine()).addTo(routes);
+        new SensorCheckPages(pages, parts.checks(), parts.rawReadings()).addTo(routes);
         new PeoplePages(pages).addTo(routes);
         new JsonInterface(pages).addTo(routes);
         routes.sse("/live", live::join);

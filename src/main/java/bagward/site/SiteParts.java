@@ -1,7 +1,9 @@
 package bagward.site;
 
+import bagward.climate.ReadingSource;
 import bagward.store.AlarmStore;
 import bagward.store.QuarantineStore;
+import bagward.watch.SensorChecks;
 import bagward.watch.Watch;
 import java.time.Clock;
 
@@ -11,6 +13,14 @@ import java.time.Clock;
  * @param watch the running watch
  * @param quarantine messages that could not be used
  * @param journal what alarms did
+ * @param checks checks of humidity sensors
+ * @param rawReadings readings as they were stored, without corrections
  * @param clock the time now; the demo has its own
  */
-public record SiteParts(Watch watch, QuarantineStore quarantine, AlarmStore journal, Clock clock) {}
+public record SiteParts(
+        Watch watch,
+        QuarantineStore quarantine,
+        AlarmStore journal,
+        SensorChecks checks,
+        ReadingSource rawReadings,
+        Clock clock) {}

@@ -53,6 +53,16 @@ final class Json {
         return value.textValue();
     }
 
+    /** A field with a number. */
+    static double number(JsonNode document, String field) {
+        JsonNode value = document.get(field);
+        if (value == null || !value.isNumber()) {
+            throw new StoreException("the store holds a document without a number in '" + field
+                    + "': restore it from a backup (" + document + ")");
+        }
+        return value.doubleValue();
+    }
+
     /** A field with a time. */
     static Instant instant(JsonNode document, String field) {
         try {

@@ -15,11 +15,14 @@ import org.jspecify.annotations.Nullable;
 final class Migrations implements ResourceProvider {
     private static final String FOLDER = "migration/";
 
-    private static final List<String> NAMES = List.of("V1__readings_quarantine_register_alarms.sql");
+    private static final List<String> NAMES = List.of(
+            "V1__readings_quarantine_register_alarms.sql", //
+            "V6__sensor_checks.sql");
 
     /** Version of the newest one. */
     static int newest() {
-        return NAMES.size();
+        String last = NAMES.get(NAMES.size() - 1);
+        return Integer.parseInt(last.substring(1, last.indexOf('_')));
     }
 
     /** The script of a name; null for others, such as the settings that may stand beside a script. */

@@ -55,6 +55,11 @@ public final class SqliteStores implements AutoCloseable {
         return new SqliteRegister(database);
     }
 
+    /** Checks of humidity sensors. */
+    public SensorCheckStore sensorChecks() {
+        return new SqliteSensorChecks(database);
+    }
+
     /** State and journal of the alarms. */
     public AlarmStore alarms() {
         return new SqliteAlarms(database);

@@ -90,7 +90,7 @@ final class KnowledgeKeeper {
             return kept.study;
         }
         Instant from = lent.loan().from().minus(LoanStudy.BESIDE);
-        ReadingSource source = from.isBefore(now.minus(window)) ? parts.readings() : inMemory;
+        ReadingSource source = from.isBefore(now.minus(window)) ? parts.climateReadings() : inMemory;
         Optional<LoanStudy> study = LoanStudy.of(parts.station(), lent, register.loans(), source, now);
         Instant over = lent.end(now).plus(LoanStudy.BESIDE);
         if (!lent.runsAt(now) && over.isBefore(now)) {

@@ -70,6 +70,7 @@ public final class LiveWatch implements Watch, AutoCloseable {
         this.ticker = new Ticker(this::tryTick, settings.shortestPause(), settings.longestPause());
         this.latest = look(now());
         health.ticked(latest.board.at(), Duration.ZERO);
+        parts.checks().onChange(this::readOtherwise);
     }
 
     /** Starts making boards. */
@@ -81,6 +82,11 @@ public final class LiveWatch implements Watch, AutoCloseable {
     public void stored(List<Reading> readings) {
         window.add(readings);
         knowledge.heard(readings);
+        ticker.ask();
+    }
+
+    private void readOtherwise() {
+        knowledge.forget();
         ticker.ask();
     }
 
@@ -191,10 +197,10 @@ public final class LiveWatch implements Watch, AutoCloseable {
                 parts.station(),
                 current,
                 parts.materials(),
-                readings,
+                parts.checks().corrected(readings),
                 parts.rules(),
                 parts.organisms(),
-                knowledge.at(now, current, window));
+                knowledge.at(now, current, parts.checks().corrected(window)));
     }
 
     private Instant now() {

@@ -32,7 +32,7 @@ final class OutlookKeeper {
         boolean fresh = !hour.equals(made);
         for (House house : parts.station().houses()) {
             if (fresh || !(outlooks.get(house.id()) instanceof Outlook.Night)) {
-                outlooks.put(house.id(), Lessons.outlook(parts.station(), house.id(), parts.readings(), now));
+                outlooks.put(house.id(), Lessons.outlook(parts.station(), house.id(), parts.climateReadings(), now));
             }
         }
         made = hour;

@@ -3,6 +3,7 @@ package bagward.watch;
 import bagward.alarm.Rule;
 import bagward.bag.BagMaterial;
 import bagward.bag.MaterialId;
+import bagward.climate.ReadingSource;
 import bagward.mould.Organism;
 import bagward.station.Station;
 import bagward.store.AlarmStore;
@@ -23,6 +24,7 @@ import java.util.Map;
  * @param organisms the mould table
  * @param readings readings on disk
  * @param quarantine what could not be used
+ * @param checks checks of humidity sensors, whose corrections count for all that is derived
  * @param register register changes on disk
  * @param alarms state of the alarms on disk
  */
@@ -34,6 +36,7 @@ public record WatchParts(
         List<Organism> organisms,
         ReadingStore readings,
         QuarantineStore quarantine,
+        SensorChecks checks,
         RegisterStore register,
         AlarmStore alarms) {
     /** Copies the collections. */
@@ -41,5 +44,10 @@ public record WatchParts(
         materials = Map.copyOf(materials);
         rules = List.copyOf(rules);
         organisms = List.copyOf(organisms);
+    }
+
+    /** The readings on disk with every correction that holds; for all that is derived. */
+    ReadingSource climateReadings() {
+        return checks.corrected(readings);
     }
 }

@@ -13,7 +13,7 @@ final class OpenSite implements AutoCloseable {
     private final SetClock clock = new SetClock();
     final SampleWatch watch = new SampleWatch(clock);
     private final SampleStores stores = new SampleStores(MORNING);
-    private final Site site = new Site(SiteShow.settings(0), new SiteParts(watch, stores, stores, clock));
+    private final Site site = new Site(SiteShow.settings(0), SiteShow.parts(watch, stores, clock));
     final Visitor visitor;
 
     OpenSite() {

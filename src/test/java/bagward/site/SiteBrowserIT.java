@@ -41,6 +41,7 @@ class SiteBrowserIT {
             "/alarms/load",
             "/sensors",
             "/quarantine",
+            "/sensor/spare-2",
             "/about",
             "/you",
             "/no/such/page");

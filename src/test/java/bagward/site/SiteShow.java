@@ -1,6 +1,7 @@
 package bagward.site;
 
 import bagward.board.Board;
+import bagward.watch.SensorChecks;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -26,10 +27,22 @@ final class SiteShow {
                     b.newestReading()));
         }
         SampleStores stores = new SampleStores(clock.instant());
-        try (Site site = new Site(settings(Integer.parseInt(args[0])), new SiteParts(watch, stores, stores, clock))) {
+        try (Site site = new Site(settings(Integer.parseInt(args[0])), parts(watch, stores, clock))) {
             site.start();
             Thread.currentThread().join();
         }
+    }
+
+    /** The parts of a site around a watch; a spare sensor hung over two salts until one and nine hours ago. */
+    static SiteParts parts(SampleWatch watch, SampleStores stores, Clock clock) {
+        Instant now = clock.instant();
+        return new SiteParts(
+                watch,
+                stores,
+                stores,
+                new SensorChecks(new SampleChecks()),
+                SampleChecks.night(SampleStation.SPARE, now.minus(Duration.ofHours(9)), now.minus(Duration.ofHours(1))),
+                clock);
     }
 
     static SiteSettings settings(int port) {

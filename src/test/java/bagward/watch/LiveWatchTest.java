@@ -23,12 +23,16 @@ import bagward.bag.TagCode;
 import bagward.board.Board;
 import bagward.board.Scenario;
 import bagward.climate.Reading;
+import bagward.climate.SaltCheck;
+import bagward.climate.SaturatedSalt;
 import bagward.climate.SeriesId;
 import bagward.fault.RefusedInputException;
 import bagward.station.House;
 import bagward.station.Spot;
 import bagward.store.SqliteStores;
+import bagward.units.Celsius;
 import bagward.units.Quantity;
+import bagward.units.RelativeHumidity;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -201,6 +205,32 @@ class LiveWatchTest {
         hear(house(0, 7, 92));
         await().until(() -> !watch.board().find(TAG).orElseThrow().dampFor().equals(before));
         assertTrue(watch.board().find(TAG).orElseThrow().dampFor().compareTo(before) > 0);
+    }
+
+    @Test
+    void a_kept_check_of_a_sensor_counts_from_its_time_on_and_leaves_what_is_stored_as_it_came() {
+        SaltCheck check = new SaltCheck(
+                Stations.post().id(),
+                hour(6),
+                new SaltCheck.Point(SaturatedSalt.MAGNESIUM_CHLORIDE, new Celsius(20), new RelativeHumidity(40)),
+                new SaltCheck.Point(SaturatedSalt.SODIUM_CHLORIDE, new Celsius(20), new RelativeHumidity(82.41)));
+        List<Reading> raw = house(0, 8, 92);
+        hear(raw);
+        stores.sensorChecks().add(check, "Mirja", hour(7));
+        restart();
+        start();
+        watch.change(List.of(putOn(0)), "Mirja");
+        boardAt(8);
+        BagHistory history = watch.history(TAG).orElseThrow();
+        double[] house = history.house().humidity().toArray();
+        assertEquals(92, house[5 * 60], 1e-9);
+        // Gain and offset of the line through the two points: 42.41 on both sides, 6.93 %RH too high.
+        assertEquals(92 - 6.93, house[7 * 60], 0.01);
+        assertEquals(
+                raw.stream()
+                        .filter(r -> r.series().quantity() == Quantity.HUMIDITY)
+                        .toList(),
+                stores.readings().readings(new SeriesId(Stations.post().id(), Quantity.HUMIDITY), hour(0), hour(8)));
     }
 
     @Test
@@ -420,6 +450,7 @@ class LiveWatchTest {
                 known.organisms(),
                 known.readings(),
                 known.quarantine(),
+                known.checks(),
                 known.register(),
                 known.alarms());
         RefusedInputException refusal =

@@ -38,6 +38,7 @@ final class Stations {
                 SCENARIO.organisms(),
                 stores.readings(),
                 stores.quarantine(),
+                new SensorChecks(stores.sensorChecks()),
                 stores.register(),
                 alarms);
     }

@@ -60,7 +60,8 @@ public record SensorsPage(List<Row> rows, List<Topic> topics, long quarantined) 
                 quarantined);
     }
 
-    private static Row row(Board board, SensorView view, Instant now) {
+    /** The row of a sensor. */
+    static Row row(Board board, SensorView view, Instant now) {
         String house = Places.house(board, view.sensor().house());
         String bay = view.sensor()
                 .bay()
