@@ -42,19 +42,19 @@ class BundlingComposerTest {
      */
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
-            high is told at once, and once                | high   | never       | .UAAAA               | .r                   | .
-            high unseen: second after 1 h, again after 2 h| high   | never       | UUUUUUUUUUUUUUUUUUUU | r...m...m...m        | ..s...m...m...m
-            seen by anybody in time: nobody else hears    | high   | never       | UUAAAA               | r                    | .
-            medium waits for company, then is told        | medium | never       | UUUU                 | .r                   | ...s
-            medium is not told again by itself            | medium | never       | UUUUUUUUUUUUUUUU     | .r                   | ...s
-            low waits for the lists                       | low    | never       | UUUUUUUUUU           | .                    | .
-            high breaks quiet hours                       | high   | 18:30-06:00 | ..UAAA               | ..r                  | .
-            medium waits until quiet hours are over       | medium | 18:30-20:30 | ..UUUU               | .....r               | ....s
-            over by now is told to whom it was told       | medium | never       | UURRR                | .r.o                 | .
-            over before anybody was told is not told      | medium | never       | URRRR                | .                    | .
-            raised again after being acknowledged         | high   | never       | UAA.UUU              | r...r                | ......s
-            what is gone from the list is told no more    | high   | never       | U......              | r                    | .
-            """)
+        high is told at once, and once                | high   | never       | .UAAAA               | .r                   | .
+        high unseen: second after 1 h, again after 2 h| high   | never       | UUUUUUUUUUUUUUUUUUUU | r...m...m...m        | ..s...m...m...m
+        seen by anybody in time: nobody else hears    | high   | never       | UUAAAA               | r                    | .
+        medium waits for company, then is told        | medium | never       | UUUU                 | .r                   | ...s
+        medium is not told again by itself            | medium | never       | UUUUUUUUUUUUUUUU     | .r                   | ...s
+        low waits for the lists                       | low    | never       | UUUUUUUUUU           | .                    | .
+        high breaks quiet hours                       | high   | 18:30-06:00 | ..UAAA               | ..r                  | .
+        medium waits until quiet hours are over       | medium | 18:30-20:30 | ..UUUU               | .....r               | ....s
+        over by now is told to whom it was told       | medium | never       | UURRR                | .r.o                 | .
+        over before anybody was told is not told      | medium | never       | URRRR                | .                    | .
+        raised again after being acknowledged         | high   | never       | UAA.UUU              | r...r                | ......s
+        what is gone from the list is told no more    | high   | never       | U......              | r                    | .
+        """)
     void every_alarm_is_told_in_time_and_each_state_once(
             String name, String priority, String quiet, String phases, String toRuth, String toOsei) {
         Optional<String> hours = Optional.of(quiet).filter(text -> !text.equals("never"));

@@ -47,20 +47,20 @@ class DayListsTest {
                 compose("2027-05-11T06:30", bags, List.of(), Sent.NOTHING).get(0);
         assertEquals("Today at Lyngbakke, Tuesday 11 May", list.subject());
         assertEquals("""
-                Due to come off (2):
-                - Alder house, Long bench, spot 1, H-0: today
-                - Alder house, Long bench, spot 2, H-1: 2 days late
+            Due to come off (2):
+            - Alder house, Long bench, spot 1, H-0: today
+            - Alder house, Long bench, spot 2, H-1: 2 days late
 
-                Look after one day, whether a squeezed bud hangs (1):
-                - Alder house, Long bench, spot 3, H-2: put on yesterday by Ada
+            Look after one day, whether a squeezed bud hangs (1):
+            - Alder house, Long bench, spot 3, H-2: put on yesterday by Ada
 
-                Damp or wet now (1):
-                - Alder house, Long bench, spot 2, H-1: damp for 3 h, water on the film likely
+            Damp or wet now (1):
+            - Alder house, Long bench, spot 2, H-1: damp for 3 h, water on the film likely
 
-                Estimated mould risk moderate or high (1):
-                - Alder house, Long bench, spot 3, H-2: wet 9.2 h at 14 °C, needed 10.5 h
+            Estimated mould risk moderate or high (1):
+            - Alder house, Long bench, spot 3, H-2: wet 9.2 h at 14 °C, needed 10.5 h
 
-                """ + ListWords.BAG_CAUTION + "4 bags are on.\n", list.text());
+            """ + ListWords.BAG_CAUTION + "4 bags are on.\n", list.text());
     }
 
     @Test
