@@ -30,7 +30,6 @@ class BundlingComposerTest {
             LocalDateTime.of(2027, 5, 11, 18, 0).atZone(Stage.ZONE).toInstant();
     private static final Map<Told.News, Character> LETTERS =
             Map.of(Told.News.RAISED, 'r', Told.News.REMINDED, 'm', Told.News.SECOND_TURN, 's', Told.News.RETURNED, 'o');
-    private static final Map<String, Rule> RULES = Map.of("high", Stage.HIGH, "medium", Stage.MEDIUM, "low", Stage.LOW);
 
     private final Composer composer = new BundlingComposer();
     private final Person ruth = Stage.person("Ruth", Person.Turn.FIRST, Optional.empty());
