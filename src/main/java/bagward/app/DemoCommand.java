@@ -4,6 +4,7 @@ import bagward.bag.BagCsv;
 import bagward.bag.RegisterChange;
 import bagward.demo.DemoClock;
 import bagward.demo.DemoFeed;
+import bagward.demo.DemoPollen;
 import bagward.demo.DemoPublisher;
 import bagward.demo.DemoStation;
 import bagward.document.Inspection;
@@ -66,7 +67,8 @@ final class DemoCommand implements Callable<Integer> {
     }
 
     private void play(Running running, DemoPublisher publisher, PrintWriter out) throws InterruptedException {
-        out.println("The demo plays nine days of messages into its own broker before it begins.");
+        out.println(
+                "The demo plays nine days of messages, and thirty more of its houses alone, into its own broker before it begins.");
         out.flush();
         publisher.start();
         if (!publisher.awaitHistory(PATIENCE)) {
@@ -76,6 +78,7 @@ final class DemoCommand implements Callable<Integer> {
         }
         awaitStored(running);
         running.watch().change(changes(), "demo");
+        running.pollen().enter(DemoPollen.scores(seed));
         running.open();
         out.printf(
                 "%nMirrenholt breeding station (invented). Pages: %s   wall screen: %swall%n",

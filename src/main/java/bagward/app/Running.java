@@ -1,5 +1,6 @@
 package bagward.app;
 
+import bagward.climate.Reading;
 import bagward.climate.ReadingSource;
 import bagward.collector.BrokerLink;
 import bagward.collector.BrokerSettings;
@@ -13,6 +14,8 @@ import bagward.store.ReadingStore;
 import bagward.store.SqliteStores;
 import bagward.watch.Health;
 import bagward.watch.LiveWatch;
+import bagward.watch.PollenKeeper;
+import bagward.watch.PollenWatch;
 import bagward.watch.SensorChecks;
 import bagward.watch.Watch;
 import bagward.watch.WatchParts;
@@ -32,6 +35,7 @@ final class Running implements AutoCloseable {
     private final Spooling spooling;
     private final ReadingSource readings;
     private final LiveWatch watch;
+    private final PollenKeeper pollen;
     private final Site site;
     private final MqttCollector collector;
 
@@ -57,6 +61,13 @@ final class Running implements AutoCloseable {
             }
             watch = started.add(new LiveWatch(
                     parts(configuration, stores, spooling.readings(), checks, clock), this::watched, settings));
+            pollen = started.add(new PollenKeeper(
+                    clock,
+                    configuration.station(),
+                    () -> checks.corrected(readings),
+                    stores.pollen(),
+                    watch::register,
+                    settings));
             collector = started.add(new MqttCollector(
                     clock,
                     configuration.broker(),
@@ -64,10 +75,10 @@ final class Running implements AutoCloseable {
                     configuration.sources(),
                     spooling.readings(),
                     spooling.quarantine(),
-                    watch::stored));
+                    this::stored));
             site = started.add(new Site(
                     configuration.site(),
-                    new SiteParts(watch, stores.quarantine(), stores.alarms(), checks, readings, clock)));
+                    new SiteParts(watch, stores.quarantine(), stores.alarms(), checks, readings, pollen, clock)));
             collector.start();
         } catch (RuntimeException e) {
             close();
@@ -102,6 +113,11 @@ final class Running implements AutoCloseable {
                 stores.alarms());
     }
 
+    private void stored(List<Reading> news) {
+        watch.stored(news);
+        pollen.stored(news);
+    }
+
     private WatchedParts watched() {
         CollectorState state = collector.state();
         List<Health.Part> parts = new ArrayList<>();
@@ -113,6 +129,7 @@ final class Running implements AutoCloseable {
     /** Begins to tick and opens the pages. */
     void open() {
         watch.start();
+        pollen.start();
         site.start();
     }
 
@@ -131,6 +148,11 @@ final class Running implements AutoCloseable {
     /** How many messages were dealt with since the start. */
     long messages() {
         return collector.state().counts().messages();
+    }
+
+    /** Pollen scores and outlooks. */
+    PollenWatch pollen() {
+        return pollen;
     }
 
     /** What is stored. */

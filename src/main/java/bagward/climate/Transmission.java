@@ -44,6 +44,11 @@ public record Transmission(double share, int days) {
                 .filter(OptionalDouble::isPresent)
                 .mapToDouble(OptionalDouble::getAsDouble)
                 .toArray();
+        return ofRatios(ratios);
+    }
+
+    /** The same from the daily ratios themselves, in any order. */
+    public static Transmission ofRatios(double... ratios) {
         if (ratios.length < LEAST_DAYS) {
             return ASSUMED;
         }

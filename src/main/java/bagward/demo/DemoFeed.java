@@ -10,7 +10,8 @@ import java.util.List;
 import java.util.Queue;
 
 /**
- * All messages of the demo sensors in the order of their times, without end. Each sensor measures every second minute.
+ * All messages of the demo sensors in the order of their times, without end: first a season of the house sensors, then
+ * the story, in which each sensor measures every second minute.
  * The same seed gives the same messages.
  */
 public final class DemoFeed implements Iterator<DemoMessage> {
@@ -23,12 +24,13 @@ public final class DemoFeed implements Iterator<DemoMessage> {
     private Instant minute;
 
     /**
-     * Messages from the beginning of the history on.
+     * Messages from the beginning of the season on.
      *
      * @param seed the same seed gives the same messages
      */
     public DemoFeed(long seed) {
         this.minute = DemoStation.HISTORY_BEGINS;
+        ready.addAll(DemoSeason.messages(seed));
         this.sensors = DemoSensors.all();
         Instant warmUp = minute.minus(Duration.ofDays(1));
         this.world = new DemoWorld(seed, warmUp);

@@ -12,7 +12,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * Plays the demo into a broker: first the nine days of history as fast as the broker takes them, while the clock
+ * Plays the demo into a broker: first the season and the nine days of history as fast as the broker takes them, while the clock
  * stands; then it releases the clock and goes on live with it, until it is closed. A broker that is away is tried again.
  */
 public final class DemoPublisher implements AutoCloseable {
@@ -91,14 +91,12 @@ public final class DemoPublisher implements AutoCloseable {
 
     private void publishHistory(BatchSender sender) throws InterruptedException {
         long sent = 0;
-        double whole =
-                Duration.between(DemoStation.HISTORY_BEGINS, DemoStation.NOW).toMillis();
+        double whole = Duration.between(DemoSeason.BEGINS, DemoStation.NOW).toMillis();
         while (pending.at().isBefore(DemoStation.NOW) && !isClosed()) {
             List<DemoMessage> batch = takeBefore(DemoStation.NOW);
             sendUntilTaken(sender, batch);
             sent += batch.size();
-            double done =
-                    Duration.between(DemoStation.HISTORY_BEGINS, pending.at()).toMillis() / whole;
+            double done = Duration.between(DemoSeason.BEGINS, pending.at()).toMillis() / whole;
             progress.published(sent, Math.min(1, done));
         }
     }

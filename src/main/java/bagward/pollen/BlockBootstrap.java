@@ -1,6 +1,8 @@
 package bagward.pollen;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.ToDoubleFunction;
@@ -35,19 +37,50 @@ public record BlockBootstrap(int replicates, double level, long seed) {
      * @return empty if the statistic is undefined for more than a fifth of the resamples
      */
     public Optional<Interval> interval(int days, ToDoubleFunction<int[]> statistic) {
+        return interval(samples(days).stream().mapToDouble(statistic).toArray());
+    }
+
+    /** The resamples themselves: drawn day numbers, 0 to days − 1, in runs of neighbouring days. */
+    public List<int[]> samples(int days) {
         Random random = new Random(seed);
         int block = blockLength(days);
-        double[] values = new double[replicates];
+        List<int[]> samples = new ArrayList<>(replicates);
         for (int i = 0; i < replicates; i++) {
-            values[i] = statistic.applyAsDouble(draw(random, days, block));
+            samples.add(draw(random, days, block));
         }
+        return samples;
+    }
+
+    /**
+     * The percentile interval of one value for each resample.
+     *
+     * @param values NaN where undefined
+     * @return empty if more than a fifth are undefined
+     */
+    public Optional<Interval> interval(double... values) {
         double[] defined =
                 Arrays.stream(values).filter(v -> !Double.isNaN(v)).sorted().toArray();
-        if (replicates - defined.length > MOST_UNDEFINED * replicates) {
+        if (values.length - defined.length > MOST_UNDEFINED * values.length) {
             return Optional.empty();
         }
         double tail = (1 - level) / 2;
         return Optional.of(new Interval(quantile(defined, tail), quantile(defined, 1 - tail), level));
+    }
+
+    /**
+     * The interval of an estimate: half the width of the percentile interval to either side. With few days the percentile
+     * interval itself lies off its estimate and holds the truth too seldom: of regressions on 40 days 82 to 90 % instead
+     * of 95 %, where this one reached 91 to 98 % ({@code RelationCoverage} among the tests).
+     *
+     * @param estimate from all days, on a scale without limits such as log odds
+     * @param values the same for each resample, NaN where undefined
+     * @return empty if more than a fifth are undefined
+     */
+    public Optional<Interval> around(double estimate, double... values) {
+        return interval(values).map(found -> {
+            double half = (found.high() - found.low()) / 2;
+            return new Interval(estimate - half, estimate + half, level);
+        });
     }
 
     private static int[] draw(Random random, int days, int block) {

@@ -9,6 +9,11 @@ final class Logistic {
         return 1 / (1 + Math.exp(-z));
     }
 
+    /** Log odds of a share; infinite at 0 and 1. */
+    static double logOdds(double share) {
+        return Math.log(share / (1 - share));
+    }
+
     /** Share between two limits; exact in both tails, where the difference of two shares near 1 would be rounded away. */
     static double between(double low, double high) {
         return low > 0 ? share(-low) - share(-high) : share(high) - share(low);

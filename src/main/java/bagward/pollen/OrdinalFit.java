@@ -44,11 +44,16 @@ public record OrdinalFit(
      * @return 0 to 1; 1 if no lower score ever occurred, 0 if none as high did
      */
     public double probabilityAtLeast(int level, double... predictors) {
+        return Logistic.share(logOddsAtLeast(level, predictors));
+    }
+
+    /** Log odds of the same; infinite where the probability is 0 or 1 for want of such scores. */
+    double logOddsAtLeast(int level, double... predictors) {
         int below = (int) levels.stream().filter(l -> l < level).count();
         if (below == 0) {
-            return 1;
+            return Double.POSITIVE_INFINITY;
         }
-        return below == levels.size() ? 0 : Logistic.share(eta(predictors) - cutPoints.get(below - 1));
+        return below == levels.size() ? Double.NEGATIVE_INFINITY : eta(predictors) - cutPoints.get(below - 1);
     }
 
     private double eta(double... predictors) {

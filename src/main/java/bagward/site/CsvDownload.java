@@ -2,12 +2,14 @@ package bagward.site;
 
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A table to take away as CSV (RFC 4180), in UTF-8. */
 final class CsvDownload {
     private static final String FORMULA_STARTS = "=+-@\t\r";
+    private static final Pattern NUMBER = Pattern.compile("-?[0-9]+([.][0-9]+)?");
 
     private CsvDownload() {}
 
@@ -37,6 +39,8 @@ final class CsvDownload {
     }
 
     private static String harmless(String cell) {
-        return !cell.isEmpty() && FORMULA_STARTS.indexOf(cell.charAt(0)) >= 0 ? "'" + cell : cell;
+        return !cell.isEmpty() && !NUMBER.matcher(cell).matches() && FORMULA_STARTS.indexOf(cell.charAt(0)) >= 0
+                ? "'" + cell
+                : cell;
     }
 }

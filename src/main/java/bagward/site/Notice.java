@@ -41,6 +41,10 @@ enum Notice {
     NO_CHECK("There is no such check that still counts."),
     /** A name was set. */
     NAME("Your name is kept on this device."),
+    /** A pollen score was entered. */
+    POLLEN_SCORE("Scored: it is in the list of newest scores, where it can be withdrawn."),
+    /** A pollen score was withdrawn. */
+    POLLEN_WITHDRAWN("Withdrawn: the score no longer counts."),
     /** A tag was looked for in vain. */
     NO_HEAD("No head has this tag. These are all heads.");
 

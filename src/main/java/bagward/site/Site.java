@@ -47,13 +47,14 @@ public final class Site implements AutoCloseable {
         routes.before(OwnOrigin::check);
         routes.before(SafeAnswers::checkSize);
         new Assets(settings.wall()).addTo(routes);
-        new StartPages(pages, settings.wall()).addTo(routes);
+        new StartPages(pages, settings.wall(), parts.pollen()).addTo(routes);
         HeadPages heads = new HeadPages(pages, settings);
         heads.addTo(routes);
         new HeadEntries(pages, heads).addTo(routes);
         new PutOnPages(pages, settings).addTo(routes);
         new ImportPages(pages).addTo(routes);
         new AlarmPages(pages, parts.journal()).addTo(routes);
+        new PollenPages(pages, parts.pollen()).addTo(routes);
         new SensorPages(pages, parts.quarantine()).addTo(routes);
         new SensorCheckPages(pages, parts.checks(), parts.rawReadings()).addTo(routes);
         new PeoplePages(pages).addTo(routes);

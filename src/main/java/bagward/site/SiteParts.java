@@ -3,6 +3,7 @@ package bagward.site;
 import bagward.climate.ReadingSource;
 import bagward.store.AlarmStore;
 import bagward.store.QuarantineStore;
+import bagward.watch.PollenWatch;
 import bagward.watch.SensorChecks;
 import bagward.watch.Watch;
 import java.time.Clock;
@@ -15,6 +16,7 @@ import java.time.Clock;
  * @param journal what alarms did
  * @param checks checks of humidity sensors
  * @param rawReadings readings as they were stored, without corrections
+ * @param pollen scores and outlooks
  * @param clock the time now; the demo has its own
  */
 public record SiteParts(
@@ -23,4 +25,5 @@ public record SiteParts(
         AlarmStore journal,
         SensorChecks checks,
         ReadingSource rawReadings,
+        PollenWatch pollen,
         Clock clock) {}

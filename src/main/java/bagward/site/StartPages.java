@@ -2,6 +2,7 @@ package bagward.site;
 
 import bagward.site.page.FrontPage;
 import bagward.site.page.WallPage;
+import bagward.watch.PollenWatch;
 import io.javalin.config.RoutesConfig;
 
 /** The front page and the wall. */
@@ -13,9 +14,11 @@ final class StartPages {
     private static final double LINE_SHARE = 2.05;
 
     private final Pages pages;
+    private final PollenWatch pollen;
     private final int wallLines;
 
-    StartPages(Pages pages, WallScreen wall) {
+    StartPages(Pages pages, WallScreen wall, PollenWatch pollen) {
+        this.pollen = pollen;
         this.pages = pages;
         this.wallLines = (int) Math.max(3, LIST_HEIGHT / (wall.farPercent() * LINE_SHARE));
     }
@@ -30,6 +33,13 @@ final class StartPages {
                         FrontPage.of(pages.watch().board())));
         routes.get(
                 "/wall",
-                ctx -> pages.show(ctx, "wall", "Wall", WallPage.of(pages.watch().board(), wallLines)));
+                ctx -> pages.show(
+                        ctx,
+                        "wall",
+                        "Wall",
+                        WallPage.of(
+                                pages.watch().board(),
+                                wallLines,
+                                PollenView.wall(pages.watch().board(), pollen.newest()))));
     }
 }

@@ -65,6 +65,11 @@ public final class SqliteStores implements AutoCloseable {
         return new SqliteAlarms(database);
     }
 
+    /** The journal of pollen scores. */
+    public PollenStore pollen() {
+        return new SqlitePollen(database);
+    }
+
     /**
      * Looks through the whole file for damage; takes seconds for each GB.
      *

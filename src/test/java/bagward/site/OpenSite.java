@@ -13,7 +13,8 @@ final class OpenSite implements AutoCloseable {
     private final SetClock clock = new SetClock();
     final SampleWatch watch = new SampleWatch(clock);
     private final SampleStores stores = new SampleStores(MORNING);
-    private final Site site = new Site(SiteShow.settings(0), SiteShow.parts(watch, stores, clock));
+    final SamplePollen pollen = new SamplePollen(clock, watch::register);
+    private final Site site = new Site(SiteShow.settings(0), SiteShow.parts(watch, stores, pollen, clock));
     final Visitor visitor;
 
     OpenSite() {

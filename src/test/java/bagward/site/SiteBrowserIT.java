@@ -35,6 +35,8 @@ class SiteBrowserIT {
             "/heads",
             "/put-on",
             "/import",
+            "/pollen",
+            "/pollen?house=birch",
             "/alarms",
             "/alarms/damp-long/bag%3AL-104",
             "/alarms/journal",

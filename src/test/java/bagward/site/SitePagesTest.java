@@ -37,6 +37,8 @@ class SitePagesTest {
                 "/heads",
                 "/put-on",
                 "/import",
+                "/pollen",
+                "/pollen?house=birch&against=morning-deficit",
                 "/alarms",
                 "/alarms/damp-long/bag%3AL-104",
                 "/alarms/journal",
@@ -182,7 +184,8 @@ class SitePagesTest {
     void a_port_that_is_taken_is_named() {
         SampleStores stores = new SampleStores(OpenSite.MORNING);
         try (Site second = new Site(
-                SiteShow.settings(site.port()), SiteShow.parts(site.watch, stores, java.time.Clock.systemUTC()))) {
+                SiteShow.settings(site.port()),
+                SiteShow.parts(site.watch, stores, site.pollen, java.time.Clock.systemUTC()))) {
             SiteException refused = assertThrows(SiteException.class, second::start);
             assertTrue(refused.getMessage().contains("127.0.0.1:" + site.port()));
         }

@@ -27,14 +27,15 @@ final class SiteShow {
                     b.newestReading()));
         }
         SampleStores stores = new SampleStores(clock.instant());
-        try (Site site = new Site(settings(Integer.parseInt(args[0])), parts(watch, stores, clock))) {
+        SamplePollen pollen = new SamplePollen(clock, watch::register);
+        try (Site site = new Site(settings(Integer.parseInt(args[0])), parts(watch, stores, pollen, clock))) {
             site.start();
             Thread.currentThread().join();
         }
     }
 
     /** The parts of a site around a watch; a spare sensor hung over two salts until one and nine hours ago. */
-    static SiteParts parts(SampleWatch watch, SampleStores stores, Clock clock) {
+    static SiteParts parts(SampleWatch watch, SampleStores stores, SamplePollen pollen, Clock clock) {
         Instant now = clock.instant();
         return new SiteParts(
                 watch,
@@ -42,6 +43,7 @@ final class SiteShow {
                 stores,
                 new SensorChecks(new SampleChecks()),
                 SampleChecks.night(SampleStation.SPARE, now.minus(Duration.ofHours(9)), now.minus(Duration.ofHours(1))),
+                pollen,
                 clock);
     }
 

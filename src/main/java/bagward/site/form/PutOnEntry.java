@@ -67,7 +67,8 @@ public final class PutOnEntry {
         return PollinationKind.valueOf(word.toUpperCase(Locale.ROOT));
     }
 
-    private static PollenScore score(String digit) {
+    /** The score of a digit, 0 to 3. */
+    static PollenScore score(String digit) {
         return switch (digit) {
             case "0" -> PollenScore.NONE;
             case "1" -> PollenScore.TRACE;

@@ -3,8 +3,10 @@ package bagward.site.page;
 import bagward.board.Board;
 import bagward.site.plan.Plan;
 import bagward.site.plan.Sheet;
+import bagward.site.view.Fact;
 import bagward.site.view.Round;
 import bagward.site.view.Words;
+import java.util.List;
 
 /**
  * The wall screen.
@@ -12,13 +14,20 @@ import bagward.site.view.Words;
  * @param plan the bench plan
  * @param round what to do now
  * @param bags how many bags are on, in words
+ * @param pollen outlook of each house in a few words
  */
-public record WallPage(Plan plan, Round round, String bags) {
+public record WallPage(Plan plan, Round round, String bags, List<Fact> pollen) {
+    /** Copies the list. */
+    public WallPage {
+        pollen = List.copyOf(pollen);
+    }
+
     /** The wall of a board with at most so many lines to do. */
-    public static WallPage of(Board board, int lines) {
+    public static WallPage of(Board board, int lines, List<Fact> pollen) {
         return new WallPage(
                 Plan.of(board, Sheet.WALL),
                 Round.of(board, lines),
-                Words.count(board.bags().size(), "bag on", "bags on"));
+                Words.count(board.bags().size(), "bag on", "bags on"),
+                pollen);
     }
 }
