@@ -11,7 +11,17 @@ public enum RuleKind {
     /** A sensor was not heard for the limit times its expected interval. */
     SENSOR_SILENT("sensor-silent", "intervals", 2, 1000),
     /** Battery of a sensor at or below the limit, % of a full one; the deadband lies above the limit. */
-    SENSOR_BATTERY("sensor-battery", "%", 1, 90);
+    SENSOR_BATTERY("sensor-battery", "%", 1, 90),
+    /** The clock of a sensor, or the way of its messages, is off by the limit or more, min. */
+    SENSOR_CLOCK("sensor-clock", "min", 1, 1440),
+    /** The store of readings takes nothing for the limit or longer, min. */
+    STORE_AWAY("store-away", "min", 0, 1440),
+    /** The spool, in which readings wait for their store, is as full as the limit or fuller, %. */
+    SPOOL_FILLING("spool-filling", "%", 1, 100),
+    /** Free space on the disk of the station's data at or below the limit, GB; the deadband lies above the limit. */
+    DISK_FILLING("disk-filling", "GB", 0.1, 10_000),
+    /** The station's clock was set by the limit or more, or is certainly wrong, s. */
+    STATION_CLOCK("station-clock", "s", 2, 86_400);
 
     private final String word;
     private final String unit;

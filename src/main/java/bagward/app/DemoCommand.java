@@ -2,6 +2,7 @@ package bagward.app;
 
 import bagward.bag.BagCsv;
 import bagward.bag.RegisterChange;
+import bagward.collector.StationClock;
 import bagward.demo.DemoClock;
 import bagward.demo.DemoFeed;
 import bagward.demo.DemoPollen;
@@ -57,8 +58,8 @@ final class DemoCommand implements Callable<Integer> {
         DemoClock clock = DemoClock.standing(DemoStation.NOW, speed, DemoStation.ZONE);
         UntilStopped until = UntilStopped.begin();
         TemporaryFolder folder = until.closing(TemporaryFolder.make("bagward-demo"));
-        Running running = until.closing(
-                new Running(configuration(folder.path()), clock, WatchSettings.USUAL.forClockSpeed(speed)));
+        Running running = until.closing(new Running(
+                configuration(folder.path()), StationClock.trusted(clock), WatchSettings.USUAL.forClockSpeed(speed)));
         DemoPublisher publisher = until.closing(
                 new DemoPublisher(running.brokerLink(), new DemoFeed(seed), clock, new HistoryProgress(out)));
         play(running, publisher, out);

@@ -1,5 +1,6 @@
 package bagward.app;
 
+import bagward.collector.StationClock;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -22,8 +23,9 @@ final class RunCommand implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         Configuration configuration = ConfigurationReader.file(file, System.getenv());
         PrintWriter out = spec.commandLine().getOut();
+        StationClock clock = StationClock.watched(Clock.systemUTC(), System::nanoTime);
         UntilStopped until = UntilStopped.begin();
-        Running running = until.closing(new Running(configuration, Clock.systemUTC()));
+        Running running = until.closing(new Running(configuration, clock));
         running.open();
         out.println("Bagward watches " + configuration.station().name() + ".");
         out.println("Pages: " + running.address() + "   wall screen: " + running.address() + "wall");

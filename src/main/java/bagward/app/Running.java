@@ -7,6 +7,7 @@ import bagward.collector.BrokerSettings;
 import bagward.collector.CollectorState;
 import bagward.collector.EmbeddedBroker;
 import bagward.collector.MqttCollector;
+import bagward.collector.StationClock;
 import bagward.site.Site;
 import bagward.site.SiteParts;
 import bagward.station.Sensor;
@@ -32,6 +33,7 @@ import java.util.List;
 final class Running implements AutoCloseable {
     private final Parts started = new Parts();
     private final Configuration configuration;
+    private final SystemProbe probe;
     private final Spooling spooling;
     private final ReadingSource readings;
     private final LiveWatch watch;
@@ -44,13 +46,15 @@ final class Running implements AutoCloseable {
      *
      * @throws bagward.fault.BagwardException if a part cannot start; those before it are closed again
      */
-    Running(Configuration configuration, Clock clock) {
+    Running(Configuration configuration, StationClock clock) {
         this(configuration, clock, WatchSettings.USUAL);
     }
 
     /** The same with a watch that runs otherwise than usual. */
-    Running(Configuration configuration, Clock clock, WatchSettings settings) {
+    Running(Configuration configuration, StationClock stationClock, WatchSettings settings) {
         this.configuration = configuration;
+        Clock clock = stationClock.clock();
+        this.probe = new SystemProbe(configuration.store().folder(), stationClock);
         try {
             SqliteStores stores = started.add(SqliteStores.open(database(configuration), clock));
             spooling = started.add(Spooling.open(configuration.store(), stores.readings(), stores.quarantine(), clock));
@@ -59,6 +63,15 @@ final class Running implements AutoCloseable {
             if (configuration.broker() instanceof BrokerSettings.Embedded embedded) {
                 started.add(EmbeddedBroker.start(embedded));
             }
+            collector = new MqttCollector(
+                    stationClock,
+                    configuration.broker(),
+                    configuration.collector(),
+                    configuration.sources(),
+                    spooling.readings(),
+                    spooling.quarantine(),
+                    this::stored);
+            // The first board asks the collector how it is, so the collector is made first; it is started last.
             watch = started.add(new LiveWatch(
                     parts(configuration, stores, spooling.readings(), checks, clock), this::watched, settings));
             pollen = started.add(new PollenKeeper(
@@ -68,14 +81,7 @@ final class Running implements AutoCloseable {
                     stores.pollen(),
                     watch::register,
                     settings));
-            collector = started.add(new MqttCollector(
-                    clock,
-                    configuration.broker(),
-                    configuration.collector(),
-                    configuration.sources(),
-                    spooling.readings(),
-                    spooling.quarantine(),
-                    this::stored));
+            started.add(collector);
             site = started.add(new Site(
                     configuration.site(),
                     new SiteParts(watch, stores.quarantine(), stores.alarms(), checks, readings, pollen, clock)));
@@ -123,7 +129,13 @@ final class Running implements AutoCloseable {
         List<Health.Part> parts = new ArrayList<>();
         parts.add(new Health.Part("collector", state.connected(), state.says()));
         parts.addAll(spooling.parts(state));
-        return new WatchedParts(parts, state.lastMessageAt(), spooling.intake(state.counts()));
+        parts.add(probe.disk());
+        parts.add(probe.clock());
+        return new WatchedParts(
+                parts,
+                state.lastMessageAt(),
+                spooling.intake(state.counts()),
+                probe.state(spooling.readings().state(), collector.sensorClocks()));
     }
 
     /** Begins to tick and opens the pages. */

@@ -78,7 +78,13 @@ final class BagAssessor {
                     verdicts.add(
                             suppression.of(BagHotRule.judge(rule, head.tag(), climate, in.now()), source.place(head)));
                 case BAG_DUE -> verdicts.add(BagDueRule.judge(rule, head.tag(), bagging.putOn(), due, in.now()));
-                case SENSOR_SILENT, SENSOR_BATTERY -> {}
+                case SENSOR_SILENT,
+                        SENSOR_BATTERY,
+                        SENSOR_CLOCK,
+                        STORE_AWAY,
+                        SPOOL_FILLING,
+                        DISK_FILLING,
+                        STATION_CLOCK -> {}
             }
         }
         return verdicts;

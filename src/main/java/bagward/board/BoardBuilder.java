@@ -46,10 +46,12 @@ public final class BoardBuilder {
                 .filter(oldest -> oldest.isBefore(in.now().minus(LOOK_BACK)))
                 .orElse(in.now().minus(LOOK_BACK));
         BagClimateSource source = new BagClimateSource(in, from, in.now());
-        SensorAssessor sensors = new SensorAssessor(in, before);
+        SystemAssessor system = new SystemAssessor(in, before);
+        SensorAssessor sensors = new SensorAssessor(in, before, system.wrongClocks());
         BagAssessor bags = new BagAssessor(in, source, new Suppression(sensors.silent()));
         List<BagView> views = new ArrayList<>();
-        List<Verdict> verdicts = new ArrayList<>(sensors.verdicts());
+        List<Verdict> verdicts = new ArrayList<>(system.verdicts());
+        verdicts.addAll(sensors.verdicts());
         for (Head head : heads) {
             head.baggingAt(in.now()).map(bagging -> bags.look(head, bagging)).ifPresent(finding -> {
                 views.add(finding.view());

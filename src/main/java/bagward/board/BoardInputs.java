@@ -1,6 +1,7 @@
 package bagward.board;
 
 import bagward.alarm.Rule;
+import bagward.alarm.SystemState;
 import bagward.bag.BagMaterial;
 import bagward.bag.MaterialId;
 import bagward.bag.Register;
@@ -22,6 +23,7 @@ import java.util.Map;
  * @param rules alarm rules
  * @param organisms the mould table
  * @param knowledge what was learnt from lent sensors and past nights
+ * @param system how the system itself is
  */
 public record BoardInputs(
         Instant now,
@@ -31,7 +33,8 @@ public record BoardInputs(
         ReadingSource readings,
         List<Rule> rules,
         List<Organism> organisms,
-        Knowledge knowledge) {
+        Knowledge knowledge,
+        SystemState system) {
     /** Copies the collections, and hides the readings after {@code now}. */
     public BoardInputs {
         readings = new UntilNow(readings, now);
@@ -40,7 +43,7 @@ public record BoardInputs(
         organisms = List.copyOf(organisms);
     }
 
-    /** The same with what nobody taught: the priors alone, and no outlook. */
+    /** The same with what nobody taught: the priors alone, and no outlook; and with a system that is well. */
     public BoardInputs(
             Instant now,
             Station station,
@@ -49,6 +52,6 @@ public record BoardInputs(
             ReadingSource readings,
             List<Rule> rules,
             List<Organism> organisms) {
-        this(now, station, register, materials, readings, rules, organisms, Knowledge.NONE);
+        this(now, station, register, materials, readings, rules, organisms, Knowledge.NONE, SystemState.WELL);
     }
 }

@@ -27,11 +27,16 @@ import java.util.Optional;
 final class SensorAssessor {
     private final BoardInputs in;
     private final AlarmBook before;
+    private final Map<SensorId, Verdict> wrongClocks;
     private final List<Verdict> verdicts = new ArrayList<>();
     private final Map<SensorId, Verdict> silent = new HashMap<>();
 
-    /** @param before alarms so far: they know when a sensor that was never heard was first missed */
-    SensorAssessor(BoardInputs in, AlarmBook before) {
+    /**
+     * @param before alarms so far: they know when a sensor that was never heard was first missed
+     * @param wrongClocks sensors that send, but with a wrong time
+     */
+    SensorAssessor(BoardInputs in, AlarmBook before, Map<SensorId, Verdict> wrongClocks) {
+        this.wrongClocks = wrongClocks;
         this.in = in;
         this.before = before;
         in.station().sensors().forEach(this::judge);
@@ -62,11 +67,19 @@ final class SensorAssessor {
             SensorSilentRule judge = new SensorSilentRule(rule, in.readings(), in.now());
             Instant expectedFrom = loan.map(SensorLoan::from).orElseGet(() -> missedFrom(judge, rule, sensor));
             Verdict verdict = judge.judge(sensor, expectedFrom);
-            verdicts.add(verdict);
+            verdicts.add(byClock(sensor, verdict));
             if (verdict.outcome() == Verdict.Outcome.HOLDS && !verdict.since().isAfter(in.now())) {
                 silent.put(sensor.id(), verdict);
             }
         }
+    }
+
+    /** A sensor that seems silent because its clock is off has an alarm for its clock already. */
+    private Verdict byClock(Sensor sensor, Verdict verdict) {
+        Verdict clock = wrongClocks.get(sensor.id());
+        return clock != null && verdict.outcome() == Verdict.Outcome.HOLDS
+                ? verdict.suppressedBy(clock.message())
+                : verdict;
     }
 
     /** What is empty and silent has an alarm for its silence already. */

@@ -3,6 +3,7 @@ package bagward.climate;
 import bagward.units.Checks;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.EnumSet;
 import java.util.Set;
 
 /**
@@ -25,6 +26,18 @@ public record Reading(SeriesId series, Instant measuredAt, double value, Set<Rea
                 series.quantity().unitSymbol());
         measuredAt = measuredAt.truncatedTo(ChronoUnit.MILLIS);
         flags = Set.copyOf(flags);
+    }
+
+    /** Whether it was measured at its time; one that was not is kept on disk and left out of everything. */
+    public boolean timeHolds() {
+        return !flags.contains(ReadingFlag.CLOCK_WRONG);
+    }
+
+    /** The same with one more thing to know. */
+    public Reading with(ReadingFlag flag) {
+        Set<ReadingFlag> more = EnumSet.of(flag);
+        more.addAll(flags);
+        return new Reading(series, measuredAt, value, more);
     }
 
     /** A reading with nothing else to say. */

@@ -3,14 +3,16 @@ package bagward.climate;
 import java.util.EnumSet;
 import java.util.Set;
 
-/** Something to know about a stored reading; none of them makes it unusable. */
+/** Something to know about a stored reading; none but {@link #CLOCK_WRONG} makes it unusable. */
 public enum ReadingFlag {
     /** A humidity of 100 to 104 %RH was stored as 100. */
     HUMIDITY_CAPPED(1),
     /** The sensor was at the top of its range: the true value is at least the stored one. */
     CLIPPED(2),
     /** The message had no time of its own: the time of arrival was taken. */
-    TIME_OF_ARRIVAL(4);
+    TIME_OF_ARRIVAL(4),
+    /** The station's clock was wrong when it came, so it was not measured at its time: kept, and left out of everything. */
+    CLOCK_WRONG(8);
 
     private final int bit;
 

@@ -32,12 +32,13 @@ import java.util.Optional;
  * </ul>
  *
  * <p>Keys of the mapping {@code collector}, all with usual values: {@code client-id}, {@code batch} (messages in a
- * commit), {@code future-tolerance}, {@code hear-all} (list topics that nobody configured).
+ * commit), {@code future-tolerance}, {@code past-tolerance}, {@code hear-all} (list topics that nobody configured).
  *
  * <p>How a sensor is heard stands in its entry of {@code sensors}, see {@link SourceReader}.
  */
 public final class CollectorReader {
     private static final Duration LONGEST_TOLERANCE = Duration.ofHours(1);
+    private static final Duration LONGEST_PAST = Duration.ofDays(36_500);
     private static final int MOST_IN_FLIGHT = 65_535;
 
     private CollectorReader() {}
@@ -72,8 +73,10 @@ public final class CollectorReader {
         int batch = section.whole("batch", 1, 10_000, "messages", usual.batchMost());
         Duration tolerance =
                 section.duration("future-tolerance", Duration.ZERO, LONGEST_TOLERANCE, usual.futureTolerance());
+        Duration past = section.duration("past-tolerance", Duration.ofDays(1), LONGEST_PAST, usual.pastTolerance());
         boolean hearAll = section.flag("hear-all", usual.hearAll());
-        return section.make(() -> new CollectorSettings(clientId, batch, usual.batchLinger(), tolerance, hearAll));
+        return section.make(
+                () -> new CollectorSettings(clientId, batch, usual.batchLinger(), tolerance, past, hearAll));
     }
 
     /**

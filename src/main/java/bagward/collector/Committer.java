@@ -9,8 +9,8 @@ import bagward.store.QuarantineStore;
 import bagward.store.Quarantined;
 import bagward.store.ReadingStore;
 import bagward.store.ReadingStore.Receipt;
-import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,12 +40,14 @@ final class Committer {
      * @param whenIdle called when nothing waits
      */
     record Parts(
-            Clock clock,
+            StationClock clock,
             HandOff handOff,
             MessageDecoder decoder,
             ReadingStore readings,
             QuarantineStore quarantine,
             HeardTopics heard,
+            SensorClocks sensorClocks,
+            ClockRepair repair,
             Tally tally,
             int batchMost,
             Duration linger,
@@ -78,6 +80,8 @@ final class Committer {
     private void run() {
         try {
             while (stop.getCount() > 0) {
+                parts.clock().look().ifPresent(parts.repair()::note);
+                parts.repair().tryAll();
                 List<Arrival> arrivals = parts.handOff().take(parts.batchMost(), parts.linger(), IDLE);
                 if (!arrivals.isEmpty()) {
                     commitEach(arrivals);
@@ -111,6 +115,7 @@ final class Committer {
             return;
         }
         Batch batch = batch(arrivals, decoded);
+        noteClocks(arrivals, decoded);
         Optional<Receipt> receipt = untilDone(() -> store(batch.readings()));
         if (receipt.isEmpty() || untilDone(() -> keep(batch.refused())).isEmpty()) {
             return;
@@ -120,7 +125,7 @@ final class Committer {
                         arrivals.size(),
                         receipt.get(),
                         batch.refused().size(),
-                        parts.clock().instant());
+                        parts.clock().clock().instant());
         arrivals.forEach(Arrival::acknowledge);
         tell(batch.readings());
     }
@@ -140,6 +145,13 @@ final class Committer {
             add(arrivals.get(i), decoded.get(i), batch);
         }
         return batch;
+    }
+
+    private void noteClocks(List<Arrival> arrivals, List<Decoded> decoded) {
+        for (int i = 0; i < arrivals.size(); i++) {
+            Instant arrivedAt = arrivals.get(i).message().arrivedAt();
+            decoded.get(i).ahead().forEach((sensor, by) -> parts.sensorClocks().heard(sensor, arrivedAt, by));
+        }
     }
 
     private void add(Arrival arrival, Decoded decoded, Batch batch) {

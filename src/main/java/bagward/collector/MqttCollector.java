@@ -1,14 +1,16 @@
 package bagward.collector;
 
 import bagward.climate.Reading;
+import bagward.climate.SensorId;
+import bagward.climate.SeriesId;
 import bagward.collector.payload.MessageDecoder;
 import bagward.collector.payload.SensorSource;
 import bagward.collector.payload.TopicFilter;
 import bagward.store.QuarantineStore;
 import bagward.store.ReadingStore;
-import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 
@@ -27,7 +29,9 @@ public final class MqttCollector implements AutoCloseable {
     private static final Backoff RECONNECT = new Backoff(Duration.ofMillis(250), Duration.ofSeconds(30));
     private static final Duration PATIENCE = Duration.ofSeconds(1);
 
+    private final StationClock clock;
     private final CollectorSettings settings;
+    private final SensorClocks sensorClocks = new SensorClocks();
     private final MessageDecoder decoder;
     private final HandOff handOff = new HandOff();
     private final Tally tally = new Tally();
@@ -49,26 +53,27 @@ public final class MqttCollector implements AutoCloseable {
      * @param afterCommit told the readings of each batch once they are on disk; must not block for long
      */
     public MqttCollector(
-            Clock clock,
+            StationClock clock,
             BrokerSettings broker,
             CollectorSettings settings,
             List<SensorSource> sources,
             ReadingStore readings,
             QuarantineStore quarantine,
             Consumer<List<Reading>> afterCommit) {
+        this.clock = clock;
         this.settings = settings;
-        this.decoder = new MessageDecoder(sources, settings.futureTolerance());
-        this.heard = new HeardTopics(quarantine, clock);
+        this.decoder = new MessageDecoder(sources, settings.futureTolerance(), settings.pastTolerance());
+        this.heard = new HeardTopics(quarantine, clock.clock());
         this.collecting = new Connector(
                 broker.link(),
                 new Connection.Plan(settings.clientId(), filters(sources), 1, true, this::receive),
-                clock,
+                clock.clock(),
                 RECONNECT);
         this.hearing = new Connector(
                 broker.link(),
                 new Connection.Plan(
                         settings.clientId() + "-hearing", List.of(new TopicFilter("#")), 0, false, this::hear),
-                clock,
+                clock.clock(),
                 RECONNECT);
         this.committer = new Committer(new Committer.Parts(
                 clock,
@@ -77,6 +82,8 @@ public final class MqttCollector implements AutoCloseable {
                 readings,
                 quarantine,
                 heard,
+                sensorClocks,
+                new ClockRepair(series(sources), readings, afterCommit),
                 tally,
                 Math.min(settings.batchMost(), broker.window()),
                 settings.batchLinger(),
@@ -93,6 +100,14 @@ public final class MqttCollector implements AutoCloseable {
                 .toList();
     }
 
+    private static List<SeriesId> series(List<SensorSource> sources) {
+        return sources.stream()
+                .flatMap(source ->
+                        source.format().places().stream().map(place -> new SeriesId(source.sensor(), place.quantity())))
+                .distinct()
+                .toList();
+    }
+
     /** Starts; the first connection is tried again until it stands. */
     public void start() {
         committer.start();
@@ -104,7 +119,12 @@ public final class MqttCollector implements AutoCloseable {
 
     /** How it is. */
     public CollectorState state() {
-        return tally.state(collecting, heard.total(), handOff.waiting());
+        return tally.state(collecting, heard.total(), handOff.waiting(), clock.trouble());
+    }
+
+    /** How far the clock of each sensor is ahead of the station's (negative: behind), where enough was heard to say. */
+    public Map<SensorId, Duration> sensorClocks() {
+        return sensorClocks.ahead(clock.clock().instant());
     }
 
     /** Stops after the batch at hand. The broker keeps the session and what is not acknowledged. */
@@ -119,6 +139,10 @@ public final class MqttCollector implements AutoCloseable {
 
     private void receive(Arrival arrival) {
         tally.arrived(arrival.message().arrivedAt());
+        if (!clock.credible()) {
+            refuse(arrival);
+            return;
+        }
         try {
             boolean patient = arrival.quality() > 0 && tally.storing();
             if (!handOff.offer(arrival, patient ? PATIENCE : Duration.ZERO)) {
@@ -138,9 +162,9 @@ public final class MqttCollector implements AutoCloseable {
         }
     }
 
-    /** Once there is room again, a new connection makes the broker send what found none. */
+    /** Once there is room again and the clock is right, a new connection makes the broker send what was left with it. */
     private void whenIdle() {
-        if (tally.storing() && leftWithBroker.getAndSet(false)) {
+        if (tally.storing() && clock.credible() && leftWithBroker.getAndSet(false)) {
             collecting.renew();
         }
     }

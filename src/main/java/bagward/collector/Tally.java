@@ -44,7 +44,7 @@ final class Tally {
     }
 
     /** The state, with what others know. */
-    synchronized CollectorState state(Connector connector, long heard, int waiting) {
+    synchronized CollectorState state(Connector connector, long heard, int waiting, Optional<String> clock) {
         boolean connected = connector.connected();
         CollectorState.Counts counts = new CollectorState.Counts(
                 messages, stored, repeated, contradicted, quarantined, heard, waiting, lost, connector.connections());
@@ -54,7 +54,7 @@ final class Tally {
                 Optional.ofNullable(lastMessageAt),
                 Optional.ofNullable(lastCommitAt),
                 counts,
-                sentence(connected, connector.trouble(), waiting));
+                clock.orElseGet(() -> sentence(connected, connector.trouble(), waiting)));
     }
 
     private String sentence(boolean connected, String trouble, int waiting) {

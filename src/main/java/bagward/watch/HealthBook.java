@@ -1,5 +1,6 @@
 package bagward.watch;
 
+import bagward.alarm.SystemState;
 import bagward.store.QuarantineStore;
 import bagward.store.StoreException;
 import bagward.watch.Health.Part;
@@ -41,6 +42,11 @@ final class HealthBook {
 
     void saved(Optional<String> trouble) {
         unsaved = trouble;
+    }
+
+    /** How the system is, for its alarms. */
+    SystemState system() {
+        return others.get().system();
     }
 
     /** How everything is now. */

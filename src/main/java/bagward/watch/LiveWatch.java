@@ -200,7 +200,8 @@ public final class LiveWatch implements Watch, AutoCloseable {
                 parts.checks().corrected(readings),
                 parts.rules(),
                 parts.organisms(),
-                knowledge.at(now, current, parts.checks().corrected(window)));
+                knowledge.at(now, current, parts.checks().corrected(window)),
+                health.system());
     }
 
     private Instant now() {

@@ -11,6 +11,7 @@ import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
 import bagward.collector.Mosquitto;
 import bagward.collector.Ports;
+import bagward.collector.StationClock;
 import bagward.document.Inspection;
 import bagward.site.WallVisitor;
 import bagward.station.BayId;
@@ -78,7 +79,7 @@ class ChainIT {
         Configuration configuration = new ConfigurationReader(folder, Map.of())
                 .read("test.yaml", CONFIGURATION.formatted(broker), new Inspection());
         Instant now = Instant.now().truncatedTo(ChronoUnit.SECONDS);
-        try (Running running = new Running(configuration, Clock.systemUTC())) {
+        try (Running running = new Running(configuration, StationClock.trusted(Clock.systemUTC()))) {
             running.open();
             // What is published before the first subscription stands goes to nobody.
             Awaitility.await().atMost(Duration.ofSeconds(20)).until(() -> collecting(running));

@@ -17,6 +17,7 @@ import bagward.climate.SensorId;
 import bagward.collector.Ports;
 import bagward.collector.Replay;
 import bagward.collector.ReplayPlan;
+import bagward.collector.StationClock;
 import bagward.document.Inspection;
 import bagward.document.Section;
 import bagward.station.BayId;
@@ -93,7 +94,7 @@ class OpenDataChainIT {
     void a_recorded_season_played_twice_gives_one_history_and_its_alarms(@TempDir Path folder) throws Exception {
         Configuration configuration = new ConfigurationReader(folder, Map.of())
                 .read("test.yaml", CONFIGURATION.formatted(Ports.free()), new Inspection());
-        try (Running running = new Running(configuration, Clock.fixed(END, ZoneOffset.UTC))) {
+        try (Running running = new Running(configuration, StationClock.trusted(Clock.fixed(END, ZoneOffset.UTC)))) {
             running.open();
             Awaitility.await().atMost(Duration.ofSeconds(20)).until(() -> collecting(running));
             running.watch().change(bags(), "tester");

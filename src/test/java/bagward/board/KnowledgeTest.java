@@ -47,7 +47,8 @@ class KnowledgeTest {
                 in.readings(),
                 in.rules(),
                 in.organisms(),
-                Lessons.known(studies, in.materials(), outlooks, in.now()));
+                Lessons.known(studies, in.materials(), outlooks, in.now()),
+                in.system());
     }
 
     private static BagBelief belief(BoardInputs in, String tag) {

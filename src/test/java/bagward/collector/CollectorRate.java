@@ -68,12 +68,17 @@ final class CollectorRate {
         Path folder = Files.createTempDirectory("rate");
         CollectorSettings usual = CollectorSettings.USUAL;
         CollectorSettings settings = new CollectorSettings(
-                usual.clientId(), usual.batchMost(), usual.batchLinger(), usual.futureTolerance(), hearAll);
+                usual.clientId(),
+                usual.batchMost(),
+                usual.batchLinger(),
+                usual.futureTolerance(),
+                usual.pastTolerance(),
+                hearAll);
         CountDownLatch all = new CountDownLatch(messages);
         try (TestBroker broker = kind.start(folder.resolve("broker"));
                 SqliteStores stores = SqliteStores.open(folder.resolve("bagward.db"), Clock.systemUTC());
                 MqttCollector collector = new MqttCollector(
-                        Clock.systemUTC(),
+                        StationClock.trusted(Clock.systemUTC()),
                         broker.settings(),
                         settings,
                         MqttCollectorTest.SOURCES,

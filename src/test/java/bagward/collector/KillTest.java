@@ -100,7 +100,7 @@ class KillTest {
 
     private static void collectTheRest(TestBroker broker, SqliteStores stores) {
         try (MqttCollector collector = new MqttCollector(
-                Clock.systemUTC(),
+                StationClock.trusted(Clock.systemUTC()),
                 broker.settings(),
                 CollectorSettings.USUAL,
                 MqttCollectorTest.SOURCES,

@@ -29,7 +29,7 @@ final class KilledCollector {
         SqliteStores stores = SqliteStores.open(Path.of(arguments[1]), Clock.systemUTC());
         BrokerLink link = new BrokerLink(arguments[0], Optional.empty(), Optional.empty());
         MqttCollector collector = new MqttCollector(
-                Clock.systemUTC(),
+                StationClock.trusted(Clock.systemUTC()),
                 new BrokerSettings.External(link, 20),
                 CollectorSettings.USUAL,
                 MqttCollectorTest.SOURCES,

@@ -58,8 +58,9 @@ final class MemoryStore implements ReadingStore, QuarantineStore {
         int repeated = 0;
         int contradicted = 0;
         for (Reading reading : batch) {
-            Reading before = rows.computeIfAbsent(reading.series(), s -> new TreeMap<>())
-                    .putIfAbsent(reading.measuredAt(), reading);
+            TreeMap<Instant, Reading> series = rows.computeIfAbsent(reading.series(), s -> new TreeMap<>());
+            Reading before = series.get(reading.measuredAt());
+            series.merge(reading.measuredAt(), reading, ReadingStore::kept);
             if (before == null) {
                 stored++;
             } else if (before.value() == reading.value()) {

@@ -82,6 +82,16 @@ public final class Mosquitto implements AutoCloseable {
         return new BrokerLink("tcp://127.0.0.1:" + port, Optional.empty(), Optional.empty());
     }
 
+    /** Its port on this machine. */
+    public int port() {
+        return port;
+    }
+
+    /** Kills it; messages since its last save are gone. */
+    public void kill() throws InterruptedException {
+        process.destroyForcibly().waitFor();
+    }
+
     /** Stops it; messages stay on disk. */
     public void stop() {
         process.destroy();

@@ -58,7 +58,13 @@ class MqttCollectorTest {
 
     private MqttCollector collector(TestBroker broker) {
         MqttCollector collector = new MqttCollector(
-                Clock.systemUTC(), broker.settings(), CollectorSettings.USUAL, SOURCES, store, store, told::addAll);
+                StationClock.trusted(Clock.systemUTC()),
+                broker.settings(),
+                CollectorSettings.USUAL,
+                SOURCES,
+                store,
+                store,
+                told::addAll);
         collector.start();
         return collector;
     }

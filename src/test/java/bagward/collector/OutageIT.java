@@ -70,7 +70,7 @@ class OutageIT {
 
     private MqttCollector collector(TestBroker broker) {
         MqttCollector collector = new MqttCollector(
-                Clock.systemUTC(),
+                StationClock.trusted(Clock.systemUTC()),
                 broker.settings(),
                 CollectorSettings.USUAL,
                 MqttCollectorTest.SOURCES,

@@ -92,7 +92,7 @@ class ReplayTest {
         List<Replay.Progress> progress = new ArrayList<>();
         try (TestBroker broker = kind.start(folder.resolve("broker"));
                 MqttCollector collector = new MqttCollector(
-                        Clock.systemUTC(),
+                        StationClock.trusted(Clock.systemUTC()),
                         broker.settings(),
                         CollectorSettings.USUAL,
                         sources(),

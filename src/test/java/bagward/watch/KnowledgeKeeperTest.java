@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 
+import bagward.alarm.SystemState;
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
 import bagward.board.BoardInputs;
@@ -111,7 +112,7 @@ class KnowledgeKeeperTest {
         clock.set(in.now());
         try (LiveWatch watch = new LiveWatch(
                 Stations.parts(clock, stores, stores.alarms()),
-                () -> new WatchedParts(List.of(), Optional.empty(), Intake.NONE),
+                () -> new WatchedParts(List.of(), Optional.empty(), Intake.NONE, SystemState.WELL),
                 WatchSettings.USUAL)) {
             var belief = watch.board().find(other).orElseThrow().insight().belief();
             assertEquals(1, belief.orElseThrow().sensoredBags());

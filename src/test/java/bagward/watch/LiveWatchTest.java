@@ -15,11 +15,13 @@ import bagward.alarm.AlarmPhase;
 import bagward.alarm.Aside;
 import bagward.alarm.RuleId;
 import bagward.alarm.Subject;
+import bagward.alarm.SystemState;
 import bagward.bag.Line;
 import bagward.bag.Pollination;
 import bagward.bag.PollinationKind;
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
+import bagward.board.AlarmView;
 import bagward.board.Board;
 import bagward.board.Scenario;
 import bagward.climate.Reading;
@@ -63,7 +65,10 @@ class LiveWatchTest {
     private FailingAlarms alarms;
     private LiveWatch watch;
     private volatile WatchedParts collector = new WatchedParts(
-            List.of(new Health.Part("collector", true, "receives")), Optional.of(hour(1)), TWENTY_FOUR);
+            List.of(new Health.Part("collector", true, "receives")),
+            Optional.of(hour(1)),
+            TWENTY_FOUR,
+            SystemState.WELL);
 
     LiveWatchTest(@TempDir Path folder) {
         file = folder.resolve("bagward.db");
@@ -234,6 +239,57 @@ class LiveWatchTest {
     }
 
     @Test
+    void a_backlog_of_what_is_long_over_raises_nothing_and_is_in_the_history_within_a_tick() {
+        watch.change(List.of(putOn(0)), "Mirja");
+        start();
+        hear(house(0, 2, 60));
+        hear(house(20, 30, 60));
+        boardAt(30);
+        assertFalse(
+                watch.history(TAG).orElseThrow().house().humidity().known(600), "a gap of eighteen hours stays one");
+        hear(house(2, 20, 96));
+        await().atMost(Duration.ofSeconds(2))
+                .until(() -> watch.history(TAG).orElseThrow().house().humidity().known(600));
+        Board after = boardAt(30.01);
+        assertEquals(List.of(), ofBags(after), "eighteen damp hours, but they are over");
+        assertEquals(Optional.empty(), phase());
+        BagHistory history = watch.history(TAG).orElseThrow();
+        assertEquals(96, history.house().humidity().valueOrNaN(600));
+        assertTrue(history.bag().humidity().middle().valueOrNaN(600) > 90, "damp in the bag");
+    }
+
+    @Test
+    void the_board_after_a_backlog_in_random_order_is_that_of_readings_that_came_in_time() {
+        watch.change(List.of(putOn(0)), "Mirja");
+        hear(house(0, 12, 96));
+        clock.set(hour(30));
+        hear(house(12, 30, 60));
+        restart();
+        Board inTime = watch.board();
+
+        stores.close();
+        watch.close();
+        stores = SqliteStores.open(file.resolveSibling("late.db"), clock);
+        alarms = new FailingAlarms(stores.alarms());
+        watch = open();
+        watch.change(List.of(putOn(0)), "Mirja");
+        hear(house(20, 30, 60));
+        List<Reading> backlog = new ArrayList<>(house(0, 12, 96));
+        backlog.addAll(house(12, 20, 60));
+        Collections.shuffle(backlog, new Random(8));
+        hear(backlog);
+        watch.change(List.of(), "Mirja");
+        assertEquals(inTime.bags(), watch.board().bags());
+        assertEquals(ofBags(inTime), ofBags(watch.board()));
+    }
+
+    private static List<AlarmView> ofBags(Board board) {
+        return board.alarms().stream()
+                .filter(view -> view.alarm().key().subject() instanceof Subject.Bag)
+                .toList();
+    }
+
+    @Test
     void an_alarm_whose_delay_runs_survives_a_restart_and_is_raised_when_the_delay_is_over() {
         watch.change(List.of(putOn(0)), "Mirja");
         start();
@@ -385,7 +441,10 @@ class LiveWatchTest {
         assertEquals(Optional.of(hour(0)), watch.health().lastTick());
         assertEquals(24, watch.health().intake().stored());
         collector = new WatchedParts(
-                List.of(new Health.Part("collector", false, "no broker")), Optional.empty(), TWENTY_FOUR);
+                List.of(new Health.Part("collector", false, "no broker")),
+                Optional.empty(),
+                TWENTY_FOUR,
+                SystemState.WELL);
         assertFalse(watch.health().well());
     }
 

@@ -13,8 +13,9 @@ import java.util.EnumSet;
  * Decides whether a number of a payload is a reading.
  *
  * @param futureTolerance how far ahead of the station's clock a sensor's clock may be
+ * @param pastTolerance how old a reading may be when it arrives; clocks that lost their battery start at some year of the past
  */
-record Judge(Duration futureTolerance) {
+record Judge(Duration futureTolerance, Duration pastTolerance) {
     /** Humidity up to here is a wet sensor and stored as 100 %RH (Austrian AWS rules, ET AWS-1 Doc. 9(2), 2002). */
     static final double HIGHEST_HUMIDITY = 104;
 
@@ -84,6 +85,11 @@ record Judge(Duration futureTolerance) {
         if (measuredAt.isBefore(EARLIEST)) {
             throw new RefusedPayloadException(
                     "the time " + measuredAt + " is before " + EARLIEST + ": the sensor's clock was never set");
+        }
+        if (measuredAt.isBefore(arrivedAt.minus(pastTolerance))) {
+            throw new RefusedPayloadException("the time " + measuredAt + " is more than " + pastTolerance.toDays()
+                    + " days before its arrival at " + arrivedAt
+                    + ": check the sensor's clock; for old recordings set collector.past-tolerance");
         }
     }
 }

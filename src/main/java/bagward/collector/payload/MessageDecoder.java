@@ -2,6 +2,7 @@ package bagward.collector.payload;
 
 import bagward.climate.Reading;
 import bagward.climate.ReadingFlag;
+import bagward.climate.SensorId;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -18,16 +19,25 @@ public final class MessageDecoder {
     /** Longest payload that is decoded, bytes. */
     public static final int LONGEST_PAYLOAD = 64 * 1024;
 
+    /** How old a reading may be when it arrives, where nothing else is configured. */
+    public static final Duration USUAL_PAST_TOLERANCE = Duration.ofDays(400);
+
     private final Map<String, List<SensorSource>> byTopic = new HashMap<>();
     private final List<SensorSource> withWildcard = new ArrayList<>();
     private final Judge judge;
 
+    /** A decoder that takes readings of up to 400 days ago. */
+    public MessageDecoder(List<SensorSource> sources, Duration futureTolerance) {
+        this(sources, futureTolerance, USUAL_PAST_TOLERANCE);
+    }
+
     /**
      * @param sources what is configured
      * @param futureTolerance how far ahead of the station's clock a sensor's clock may be
+     * @param pastTolerance how old a reading may be when it arrives
      */
-    public MessageDecoder(List<SensorSource> sources, Duration futureTolerance) {
-        this.judge = new Judge(futureTolerance);
+    public MessageDecoder(List<SensorSource> sources, Duration futureTolerance, Duration pastTolerance) {
+        this.judge = new Judge(futureTolerance, pastTolerance);
         for (SensorSource source : sources) {
             String topic = source.topic().text();
             if (topic.indexOf('+') >= 0 || topic.indexOf('#') >= 0) {
@@ -58,15 +68,16 @@ public final class MessageDecoder {
         }
         List<Reading> readings = new ArrayList<>();
         List<String> refusals = new ArrayList<>();
+        Map<SensorId, Duration> ahead = new HashMap<>();
         for (SensorSource source : sources) {
-            decodeFor(source, message, readings, refusals);
+            decodeFor(source, message, readings, refusals, ahead);
         }
         if (readings.isEmpty() && refusals.isEmpty()) {
             refusals.add("nothing of what is configured for this topic is in the payload: "
                     + String.join(
                             ", ", sources.stream().map(MessageDecoder::wanted).toList()));
         }
-        return new Decoded(true, readings, refusals.stream().distinct().toList());
+        return new Decoded(true, readings, refusals.stream().distinct().toList(), ahead);
     }
 
     private List<SensorSource> sourcesOf(String topic) {
@@ -75,16 +86,29 @@ public final class MessageDecoder {
         return sources;
     }
 
-    private void decodeFor(SensorSource source, Message message, List<Reading> readings, List<String> refusals) {
+    private void decodeFor(
+            SensorSource source,
+            Message message,
+            List<Reading> readings,
+            List<String> refusals,
+            Map<SensorId, Duration> ahead) {
         try {
             Extraction found = source.format().extract(message.bytes(), message.arrivedAt());
             found.refusals().forEach(reason -> refusals.add(source.sensor() + ": " + reason));
             for (RawValue raw : found.values()) {
+                raw.measuredAt()
+                        .filter(at -> !message.retained())
+                        .map(at -> Duration.between(message.arrivedAt(), at))
+                        .ifPresent(by -> ahead.merge(source.sensor(), by, MessageDecoder::later));
                 judge(source, raw, message, readings, refusals);
             }
         } catch (RefusedPayloadException e) {
             refusals.add(source.sensor() + ": " + e.getMessage());
         }
+    }
+
+    private static Duration later(Duration one, Duration other) {
+        return one.compareTo(other) > 0 ? one : other;
     }
 
     private void judge(
