@@ -1,6 +1,9 @@
 package bagward.alarm;
 
+import bagward.bag.MaterialId;
+import bagward.station.HouseId;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -14,6 +17,7 @@ import java.util.Optional;
  * @param onDelay how long the condition must hold before the alarm is raised
  * @param offDelay how long it must be gone before the alarm returns
  * @param reAlarm how long after it was confirmed an alarm that still holds asks again; empty for never
+ * @param otherLimits limits for single houses and materials; the first that fits counts
  * @param priority how much it matters
  * @param card what to do
  */
@@ -26,8 +30,28 @@ public record Rule(
         Duration onDelay,
         Duration offDelay,
         Optional<Duration> reAlarm,
+        List<OtherLimit> otherLimits,
         Priority priority,
         ActionCard card) {
+    /** Copies the list. */
+    public Rule {
+        otherLimits = List.copyOf(otherLimits);
+    }
+
+    /** A rule that has the same limit everywhere. */
+    public Rule(
+            RuleId id,
+            String name,
+            RuleKind kind,
+            double limit,
+            double deadband,
+            Duration onDelay,
+            Duration offDelay,
+            Optional<Duration> reAlarm,
+            Priority priority,
+            ActionCard card) {
+        this(id, name, kind, limit, deadband, onDelay, offDelay, reAlarm, List.of(), priority, card);
+    }
 
     /** A rule that asks once. */
     public Rule(
@@ -41,5 +65,30 @@ public record Rule(
             Priority priority,
             ActionCard card) {
         this(id, name, kind, limit, deadband, onDelay, offDelay, Optional.empty(), priority, card);
+    }
+
+    /**
+     * The rule with the limit that it has for a thing.
+     *
+     * @param house where it is
+     * @param material of the bag; empty for what is no bag
+     */
+    public Rule at(HouseId house, Optional<MaterialId> material) {
+        return otherLimits.stream()
+                .filter(other -> other.fits(house, material))
+                .findFirst()
+                .map(other -> new Rule(
+                        id,
+                        name,
+                        kind,
+                        other.limit(),
+                        deadband,
+                        onDelay,
+                        offDelay,
+                        reAlarm,
+                        otherLimits,
+                        priority,
+                        card))
+                .orElse(this);
     }
 }

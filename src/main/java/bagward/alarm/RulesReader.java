@@ -1,19 +1,26 @@
 package bagward.alarm;
 
+import bagward.bag.MaterialId;
 import bagward.document.Section;
+import bagward.station.HouseId;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
-/** Reads rules. A rule without an action card is refused: what needs no act is no alarm. */
+/**
+ * Reads rules. A rule without an action card is refused: what needs no act is no alarm. An entry that names a known rule
+ * changes what it gives and leaves the rest.
+ */
 public final class RulesReader {
     private static final Duration LONGEST = Duration.ofDays(30);
     private static final double WIDEST_DEADBAND = 20;
@@ -22,41 +29,78 @@ public final class RulesReader {
     private static final Map<String, Priority> PRIORITIES = Arrays.stream(Priority.values())
             .collect(Collectors.toMap(p -> p.name().toLowerCase(Locale.ROOT), Function.identity()));
 
-    private RulesReader() {}
+    private final Predicate<HouseId> houses;
+    private final Predicate<MaterialId> materials;
 
     /**
-     * Reads the entries of a list of rules.
+     * A reader.
      *
-     * @param entries each with id, name, watches (a {@link RuleKind#word}), limit, deadband, on-delay, off-delay,
-     *     re-alarm (if it is to ask again), priority (low, medium, high) and card (what, why, how-soon, proof, caution)
-     * @return the rules that were not refused
+     * @param houses whether there is such a house
+     * @param materials whether there is such a bag material
      */
+    public RulesReader(Predicate<HouseId> houses, Predicate<MaterialId> materials) {
+        this.houses = houses;
+        this.materials = materials;
+    }
+
+    /** Reads the entries of a list of rules, none of which is known before, for whatever houses and materials. */
     public static List<Rule> read(List<Section> entries) {
-        List<Rule> rules = new ArrayList<>();
+        return new RulesReader(house -> true, material -> true).changed(List.of(), entries);
+    }
+
+    /**
+     * Known rules with the changes of a list.
+     *
+     * @param known rules so far
+     * @param entries each with id, name, watches (a {@link RuleKind#word}), limit, other-limits (house, material, limit),
+     *     deadband, on-delay, off-delay, re-alarm (if it is to ask again), priority (low, medium, high), card (what, why,
+     *     how-soon, proof, caution) and enabled; where the id is known and it watches the same, each may be left out
+     * @return the rules that were not refused and are enabled, the known ones first
+     */
+    public List<Rule> changed(List<Rule> known, List<Section> entries) {
+        Map<RuleId, Rule> rules = new LinkedHashMap<>();
+        known.forEach(rule -> rules.put(rule.id(), rule));
         Set<RuleId> used = new HashSet<>();
         for (Section entry : entries) {
             Optional<RuleId> id = entry.value("id", RuleId::new);
             id.filter(i -> !used.add(i))
                     .ifPresent(i -> entry.refuse("id", "is used by another rule: give each its own"));
-            rule(entry, id).ifPresent(rules::add);
+            boolean enabled = entry.flag("enabled", true);
+            Optional<Rule> before = id.flatMap(i -> Optional.ofNullable(rules.get(i)));
+            rule(entry, id, before).ifPresent(rule -> {
+                rules.remove(rule.id());
+                if (enabled) {
+                    rules.put(rule.id(), rule);
+                }
+            });
         }
-        return rules;
+        return List.copyOf(rules.values());
     }
 
-    private static Optional<Rule> rule(Section entry, Optional<RuleId> id) {
-        String name = entry.text("name");
-        Optional<RuleKind> kind = entry.choice("watches", KINDS);
-        double limit = kind.map(k -> entry.number("limit", k.lowestLimit(), k.highestLimit(), k.unit()))
-                .orElseGet(() -> entry.number("limit", -1000, 1000, ""));
-        String unit = kind.map(RuleKind::unit).orElse("");
-        double deadband = entry.number("deadband", 0, WIDEST_DEADBAND, unit, 0);
-        Duration onDelay = entry.duration("on-delay", Duration.ZERO, LONGEST, Duration.ZERO);
-        Duration offDelay = entry.duration("off-delay", Duration.ZERO, LONGEST, Duration.ZERO);
+    private Optional<Rule> rule(Section entry, Optional<RuleId> id, Optional<Rule> known) {
+        Optional<RuleKind> kind = known.map(Rule::kind)
+                .map(k -> Optional.of(entry.choice("watches", KINDS, k)))
+                .orElseGet(() -> entry.choice("watches", KINDS));
+        Optional<Rule> before = known.filter(rule -> kind.equals(Optional.of(rule.kind())));
+        String name = before.map(rule -> entry.text("name", rule.name())).orElseGet(() -> entry.text("name"));
+        double limit = limit(entry, kind, before.map(Rule::limit));
+        double deadband = entry.number(
+                "deadband",
+                0,
+                WIDEST_DEADBAND,
+                kind.map(RuleKind::unit).orElse(""),
+                before.map(Rule::deadband).orElse(0.0));
+        Duration onDelay = delay(entry, "on-delay", before.map(Rule::onDelay));
+        Duration offDelay = delay(entry, "off-delay", before.map(Rule::offDelay));
         Optional<Duration> reAlarm = entry.has("re-alarm")
                 ? Optional.of(entry.duration("re-alarm", Duration.ofMinutes(10), LONGEST))
-                : Optional.empty();
-        Optional<Priority> priority = entry.choice("priority", PRIORITIES);
-        Optional<ActionCard> card = card(entry.section("card"));
+                : before.flatMap(Rule::reAlarm);
+        List<OtherLimit> others = others(entry, kind, before);
+        Optional<Priority> priority = before.map(Rule::priority)
+                .map(p -> Optional.of(entry.choice("priority", PRIORITIES, p)))
+                .orElseGet(() -> entry.choice("priority", PRIORITIES));
+        Optional<ActionCard> card =
+                before.filter(rule -> !entry.has("card")).map(Rule::card).or(() -> card(entry.section("card")));
         return entry.make(() -> new Rule(
                 id.orElseThrow(),
                 name,
@@ -66,8 +110,41 @@ public final class RulesReader {
                 onDelay,
                 offDelay,
                 reAlarm,
+                others,
                 priority.orElseThrow(),
                 card.orElseThrow()));
+    }
+
+    private static double limit(Section entry, Optional<RuleKind> kind, Optional<Double> before) {
+        double lowest = kind.map(RuleKind::lowestLimit).orElse(-1000.0);
+        double highest = kind.map(RuleKind::highestLimit).orElse(1000.0);
+        String unit = kind.map(RuleKind::unit).orElse("");
+        return before.map(value -> entry.number("limit", lowest, highest, unit, value))
+                .orElseGet(() -> entry.number("limit", lowest, highest, unit));
+    }
+
+    private static Duration delay(Section entry, String key, Optional<Duration> before) {
+        return entry.duration(key, Duration.ZERO, LONGEST, before.orElse(Duration.ZERO));
+    }
+
+    private List<OtherLimit> others(Section entry, Optional<RuleKind> kind, Optional<Rule> before) {
+        if (!entry.has("other-limits")) {
+            return before.map(Rule::otherLimits).orElse(List.of());
+        }
+        List<OtherLimit> others = new ArrayList<>();
+        for (Section other : entry.sections("other-limits", 1)) {
+            Optional<HouseId> house = other.findValue("house", HouseId::new);
+            Optional<MaterialId> material = other.findValue("material", MaterialId::new);
+            house.filter(houses.negate()).ifPresent(h -> other.refuse("house", "must be the id of a house"));
+            material.filter(materials.negate())
+                    .ifPresent(m -> other.refuse("material", "must be the id of a bag material"));
+            if (house.isEmpty() && material.isEmpty()) {
+                other.refuse("house", "must be given, or a material: change the limit of the rule itself otherwise");
+            }
+            double limit = limit(other, kind, Optional.empty());
+            other.make(() -> new OtherLimit(house, material, limit)).ifPresent(others::add);
+        }
+        return others;
     }
 
     private static Optional<ActionCard> card(Section card) {

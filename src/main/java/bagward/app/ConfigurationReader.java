@@ -81,7 +81,7 @@ final class ConfigurationReader {
         Optional<CollectorSettings> collector = CollectorReader.settings(top.findSection("collector"));
         Seeds seeds = Seeds.read(top.findText("seeds").map(folder::resolve));
         Map<MaterialId, BagMaterial> materials = materials(seeds, top);
-        List<Rule> rules = rules(seeds, top);
+        List<Rule> rules = rules(seeds, top, station, materials);
         SiteSettings site = site(top.findSection("page"), materials, rules);
         top.make(() -> top);
         inspection.throwIfRefused();
@@ -114,13 +114,16 @@ final class ConfigurationReader {
         return materials;
     }
 
-    private static List<Rule> rules(Seeds seeds, Section top) {
-        Map<String, Rule> rules = new LinkedHashMap<>();
-        seeds.rules().forEach(r -> rules.put(r.id().value(), r));
-        if (top.has("rules")) {
-            RulesReader.read(top.sections("rules", 1)).forEach(r -> rules.put(r.id().value(), r));
+    private static List<Rule> rules(
+            Seeds seeds, Section top, Optional<Station> station, Map<MaterialId, BagMaterial> materials) {
+        if (!top.has("rules")) {
+            return seeds.rules();
         }
-        return List.copyOf(rules.values());
+        RulesReader reader = new RulesReader(
+                // Where the station was refused, its houses are not known and not asked for.
+                house -> station.map(s -> s.findHouse(house).isPresent()).orElse(true),
+                materials::containsKey);
+        return reader.changed(seeds.rules(), top.sections("rules", 1));
     }
 
     private static SiteSettings site(Optional<Section> page, Map<MaterialId, BagMaterial> materials, List<Rule> rules) {

@@ -69,7 +69,8 @@ final class BagAssessor {
 
     private List<Verdict> verdicts(Head head, Bagging bagging, BagClimate climate, Instant due) {
         List<Verdict> verdicts = new ArrayList<>();
-        for (Rule rule : in.rules()) {
+        for (Rule general : in.rules()) {
+            Rule rule = general.at(head.spot().house(), Optional.of(bagging.material()));
             switch (rule.kind()) {
                 case BAG_DAMP ->
                     verdicts.add(

@@ -63,7 +63,8 @@ final class SensorAssessor {
         if (sensor.spare() && loan.isEmpty()) {
             return;
         }
-        for (Rule rule : rules(RuleKind.SENSOR_SILENT)) {
+        for (Rule general : rules(RuleKind.SENSOR_SILENT)) {
+            Rule rule = general.at(sensor.house(), Optional.empty());
             SensorSilentRule judge = new SensorSilentRule(rule, in.readings(), in.now());
             Instant expectedFrom = loan.map(SensorLoan::from).orElseGet(() -> missedFrom(judge, rule, sensor));
             Verdict verdict = judge.judge(sensor, expectedFrom);
@@ -84,7 +85,8 @@ final class SensorAssessor {
 
     /** What is empty and silent has an alarm for its silence already. */
     private void judgeBattery(Sensor sensor) {
-        for (Rule rule : rules(RuleKind.SENSOR_BATTERY)) {
+        for (Rule general : rules(RuleKind.SENSOR_BATTERY)) {
+            Rule rule = general.at(sensor.house(), Optional.empty());
             SensorBatteryRule.judge(rule, sensor, in.readings(), in.now())
                     .map(verdict -> silent.containsKey(sensor.id())
                             ? verdict.suppressedBy("sensor " + sensor.name() + " is silent")

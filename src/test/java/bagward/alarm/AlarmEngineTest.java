@@ -18,30 +18,30 @@ import org.junit.jupiter.params.provider.ValueSource;
 class AlarmEngineTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', ignoreLeadingAndTrailingWhitespace = true, textBlock = """
-            nothing stays nothing                          | ......       | ''         | ......
-            a spike shorter than the on-delay is no alarm  | .###..       | ''         | .PPP..
-            raised when the on-delay is over               | .#####       | ''         | .PPPUU
-            missing data do not raise a running on-delay   | .##____      | ''         | .PPPPPP
-            missing data do not stop the on-delay's clock  | .##___#      | ''         | .PPPPPU
-            missing data neither raise nor clear           | .####______  | ''         | .PPPUUUUUUU
-            nothing known at all is no alarm               | ______       | ''         | ......
-            confirmed while it holds                       | #######      | ....a      | PPPUAAA
-            a dip shorter than the off-delay is no return  | ####..###    | ''         | PPPUUUUUU
-            returned when the off-delay is over            | #####....    | ''         | PPPUUUURR
-            missing data do not stop the off-delay's clock | #####.__.    | ''         | PPPUUUUUR
-            returned stays listed until confirmed          | ####.....    | .......a.  | PPPUUUR..
-            confirmed, then over: gone from the list       | ####.....    | ...a       | PPPAAA...
-            returned, then held again: raised again        | ####...####. | ''         | PPPUUURRRRUU
-            subject gone while pending                     | ##--         | ''         | PP..
-            subject gone while unacknowledged              | ####--       | ''         | PPPU..
-            subject gone while acknowledged                | #####--      | ....a      | PPPUA..
-            subject gone while returned                    | ####...--    | ''         | PPPUUUR..
-            suppressed while pending                       | ##xx##       | ''         | PP..PP
-            suppressed while unacknowledged, holds after   | ####xx####   | ''         | PPPUSSPPPU
-            suppressed, clear after: it is still told      | ####xx...    | ''         | PPPUSSSSR
-            suppressed, confirmed before, clear after      | ####xx...    | ...a       | PPPASSSS.
-            returned stays listed while suppressed         | ####...xx    | ''         | PPPUUURRR
-            """)
+        nothing stays nothing                          | ......       | ''         | ......
+        a spike shorter than the on-delay is no alarm  | .###..       | ''         | .PPP..
+        raised when the on-delay is over               | .#####       | ''         | .PPPUU
+        missing data do not raise a running on-delay   | .##____      | ''         | .PPPPPP
+        missing data do not stop the on-delay's clock  | .##___#      | ''         | .PPPPPU
+        missing data neither raise nor clear           | .####______  | ''         | .PPPUUUUUUU
+        nothing known at all is no alarm               | ______       | ''         | ......
+        confirmed while it holds                       | #######      | ....a      | PPPUAAA
+        a dip shorter than the off-delay is no return  | ####..###    | ''         | PPPUUUUUU
+        returned when the off-delay is over            | #####....    | ''         | PPPUUUURR
+        missing data do not stop the off-delay's clock | #####.__.    | ''         | PPPUUUUUR
+        returned stays listed until confirmed          | ####.....    | .......a.  | PPPUUUR..
+        confirmed, then over: gone from the list       | ####.....    | ...a       | PPPAAA...
+        returned, then held again: raised again        | ####...####. | ''         | PPPUUURRRRUU
+        subject gone while pending                     | ##--         | ''         | PP..
+        subject gone while unacknowledged              | ####--       | ''         | PPPU..
+        subject gone while acknowledged                | #####--      | ....a      | PPPUA..
+        subject gone while returned                    | ####...--    | ''         | PPPUUUR..
+        suppressed while pending                       | ##xx##       | ''         | PP..PP
+        suppressed while unacknowledged, holds after   | ####xx####   | ''         | PPPUSSPPPU
+        suppressed, clear after: it is still told      | ####xx...    | ''         | PPPUSSSSR
+        suppressed, confirmed before, clear after      | ####xx...    | ...a       | PPPASSSS.
+        returned stays listed while suppressed         | ####...xx    | ''         | PPPUUURRR
+        """)
     void every_transition(String name, String verdicts, String acts, String phases) {
 
         assertEquals(phases, new Script(Script.RULE, verdicts).play(acts), name);
@@ -188,6 +188,29 @@ class AlarmEngineTest {
                 Script.CARD);
         Step step = new Script(slower, "#####").step(raised, 4);
         assertEquals('U', Script.letter(step.book().find(Script.KEY)));
+    }
+
+    @ParameterizedTest(name = "reloaded with an on-delay of {0} min: {1}")
+    @CsvSource({"9, P", "2, U"})
+    void a_running_on_delay_goes_on_from_its_start_when_the_rules_are_reloaded(int minutes, char phase) {
+        AlarmBook running =
+                new Script(Script.RULE, "###").step(AlarmBook.EMPTY, 2).book();
+        assertEquals('P', Script.letter(running.find(Script.KEY)));
+        Rule reloaded = new Rule(
+                Script.RULE.id(),
+                "Damp",
+                RuleKind.BAG_DAMP,
+                90,
+                2,
+                Duration.ofMinutes(minutes),
+                Duration.ZERO,
+                Priority.LOW,
+                Script.CARD);
+        AlarmBook after = AlarmBook.of(running.alarms());
+        Step step = new Script(reloaded, "####").step(after, 3);
+        assertEquals(phase, Script.letter(step.book().find(Script.KEY)));
+        assertEquals(
+                Script.minute(0), step.book().find(Script.KEY).orElseThrow().since());
     }
 
     private static String randomVerdicts(Random random, int length) {

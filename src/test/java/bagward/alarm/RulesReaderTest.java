@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bagward.bag.MaterialId;
 import bagward.document.Inspection;
 import bagward.document.Section;
 import bagward.fault.Fault;
+import bagward.station.HouseId;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,22 +29,22 @@ class RulesReaderTest {
             RuleKind.DISK_FILLING);
 
     private static final String GOOD = """
-            rules:
-              - id: damp
-                name: Bag damp
-                watches: bag-damp
-                limit: 91
-                deadband: 1.5
-                on-delay: 6 h
-                off-delay: 30 min
-                re-alarm: 1 d
-                priority: low
-                card:
-                  what: Swap the bag.
-                  why: Wet buds rot.
-                  how-soon: Today.
-                  proof: Dry film.
-            """;
+        rules:
+          - id: damp
+            name: Bag damp
+            watches: bag-damp
+            limit: 91
+            deadband: 1.5
+            on-delay: 6 h
+            off-delay: 30 min
+            re-alarm: 1 d
+            priority: low
+            card:
+              what: Swap the bag.
+              why: Wet buds rot.
+              how-soon: Today.
+              proof: Dry film.
+        """;
 
     private final Inspection inspection = new Inspection();
 
@@ -116,6 +118,85 @@ class RulesReaderTest {
                 assertFalse(rule.deadband() < 2, "not smaller than a humidity sensor repeats");
             }
         }
+    }
+
+    @Test
+    void an_entry_that_names_a_known_rule_changes_what_it_gives_and_leaves_the_rest() {
+        List<Rule> known = read(GOOD);
+        Rule changed = changed(known, "rules:\n  - {id: damp, limit: 93, on-delay: 8 h}\n")
+                .get(0);
+        Rule before = known.get(0);
+        assertEquals(93, changed.limit());
+        assertEquals(Duration.ofHours(8), changed.onDelay());
+        assertEquals(
+                List.of(
+                        before.name(),
+                        before.kind(),
+                        before.deadband(),
+                        before.reAlarm(),
+                        before.priority(),
+                        before.card()),
+                List.of(
+                        changed.name(),
+                        changed.kind(),
+                        changed.deadband(),
+                        changed.reAlarm(),
+                        changed.priority(),
+                        changed.card()));
+        assertEquals(List.of(), inspection.faults());
+    }
+
+    @Test
+    void a_rule_is_taken_out_by_its_id_and_only_if_its_entry_is_sound() {
+        assertEquals(List.of(), changed(read(GOOD), "rules:\n  - {id: damp, enabled: false}\n"));
+        changed(read(GOOD), "rules:\n  - {id: damp, enabled: false, limit: 300}\n");
+        assertTrue(inspection.faults().get(0).sentence().contains("must be a number from 50 to 100 %RH"));
+    }
+
+    @Test
+    void what_is_known_of_a_rule_does_not_serve_one_that_watches_something_else() {
+        changed(read(GOOD), "rules:\n  - {id: damp, watches: bag-due}\n");
+        List<String> missing = inspection.faults().stream().map(Fault::place).toList();
+        assertTrue(missing.stream().anyMatch(place -> place.endsWith(".limit")), missing::toString);
+        assertTrue(missing.stream().anyMatch(place -> place.endsWith(".card")), missing::toString);
+    }
+
+    @Test
+    void a_rule_has_other_limits_by_house_and_material_and_the_first_that_fits_counts() {
+        Rule rule = changed(
+                        read(GOOD),
+                        "rules:\n  - id: damp\n    other-limits:\n"
+                                + "      - {house: north, material: film, limit: 95}\n"
+                                + "      - {house: north, limit: 93}\n      - {material: film, limit: 88}\n")
+                .get(0);
+        Optional<MaterialId> film = Optional.of(new MaterialId("film"));
+        Optional<MaterialId> paper = Optional.of(new MaterialId("paper"));
+        assertEquals(95, rule.at(new HouseId("north"), film).limit());
+        assertEquals(93, rule.at(new HouseId("north"), paper).limit());
+        assertEquals(93, rule.at(new HouseId("north"), Optional.empty()).limit());
+        assertEquals(88, rule.at(new HouseId("south"), film).limit());
+        assertEquals(91, rule.at(new HouseId("south"), paper).limit());
+    }
+
+    @Test
+    void other_limits_for_what_is_not_there_or_for_everything_are_refused_with_their_place() {
+        changed(
+                read(GOOD),
+                "rules:\n  - id: damp\n    other-limits:\n      - {house: west, limit: 95}\n      - {limit: 93}\n"
+                        + "      - {material: silk, limit: 20}\n");
+        String all = inspection.faults().stream().map(Fault::sentence).collect(Collectors.joining("\n"));
+        assertTrue(all.contains("other-limits[0].house: found 'west'; must be the id of a house"), all);
+        assertTrue(all.contains("other-limits[1].house: must be given, or a material"), all);
+        assertTrue(all.contains("other-limits[2].material: found 'silk'; must be the id of a bag material"), all);
+        assertTrue(all.contains("other-limits[2].limit: found '20'; must be a number from 50 to 100 %RH"), all);
+    }
+
+    private List<Rule> changed(List<Rule> known, String text) {
+        RulesReader reader = new RulesReader(
+                house -> Set.of("north", "south").contains(house.value()),
+                material -> Set.of("film", "paper").contains(material.value()));
+        return reader.changed(
+                known, Section.parse("bagward.yaml", text, inspection).sections("rules", 1));
     }
 
     private List<Rule> read(String text) {

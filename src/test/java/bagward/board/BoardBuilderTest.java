@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.alarm.AlarmBook;
 import bagward.alarm.AlarmPhase;
+import bagward.alarm.OtherLimit;
 import bagward.alarm.Priority;
+import bagward.alarm.Rule;
 import bagward.bag.Origin;
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
@@ -114,6 +116,33 @@ class BoardBuilderTest {
         assertEquals(Duration.ofHours(11), bag(board, "N-1").dampFor());
         assertTrue(bag(board, "N-1").risk().wetHours() > 10);
         assertTrue(bag(board, "N-1").risk().band().compareTo(RiskBand.NONE) > 0);
+    }
+
+    @Test
+    void a_rule_has_the_limit_of_the_house_and_the_material() {
+        Rule damp = Scenario.DAMP;
+        Rule drier = new Rule(
+                damp.id(),
+                damp.name(),
+                damp.kind(),
+                damp.limit(),
+                damp.deadband(),
+                damp.onDelay(),
+                damp.offDelay(),
+                damp.reAlarm(),
+                List.of(
+                        new OtherLimit(Optional.of(Scenario.SOUTH), Optional.of(Scenario.FILM), 75),
+                        new OtherLimit(Optional.of(Scenario.NORTH), Optional.empty(), 99)),
+                damp.priority(),
+                damp.card());
+        scenario.watch(drier)
+                .heard(Scenario.SOUTH_POST, 0, 12, 12, 60)
+                .heard(Scenario.NORTH_POST, 0, 12, 12, 92)
+                .bag("S-1", Scenario.SOUTH, Scenario.WINDOW, 1, 1)
+                .bag("N-1", Scenario.NORTH, Scenario.AISLE, 1, 1);
+        assertEquals(
+                List.of("damp 11 h: 80 %RH now, limit 75 %RH, estimated"),
+                board(12).alarms().stream().map(view -> view.alarm().message()).toList());
     }
 
     @Test

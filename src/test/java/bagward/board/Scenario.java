@@ -85,6 +85,7 @@ public final class Scenario {
 
     private final List<Reading> readings = new ArrayList<>();
     private final List<RegisterChange> changes = new ArrayList<>();
+    private List<Rule> rules = List.of(DAMP, HOT, DUE, SILENT, BATTERY);
     private final int spots;
 
     /** With so many spots on each bay. */
@@ -197,6 +198,12 @@ public final class Scenario {
         return this;
     }
 
+    /** Watches these rules instead. */
+    Scenario watch(Rule... other) {
+        rules = List.of(other);
+        return this;
+    }
+
     List<Reading> readings() {
         return readings;
     }
@@ -214,7 +221,7 @@ public final class Scenario {
                 register,
                 materials,
                 new HeldReadings().take(inThisOrder),
-                List.of(DAMP, HOT, DUE, SILENT, BATTERY),
+                rules,
                 List.of(BOTRYTIS));
     }
 

@@ -3,6 +3,7 @@ package bagward.site.page;
 import bagward.alarm.Alarm;
 import bagward.alarm.AlarmKey;
 import bagward.alarm.AlarmPhase;
+import bagward.alarm.OtherLimit;
 import bagward.alarm.Rule;
 import bagward.board.AlarmView;
 import bagward.board.Board;
@@ -96,11 +97,18 @@ public record AlarmPage(
         });
         facts.add(new Fact("Priority", AlarmWords.priority(rule.priority())));
         facts.add(new Fact("Limit", number(rule.limit(), rule)));
+        rule.otherLimits()
+                .forEach(other -> facts.add(new Fact("Other limit", number(other.limit(), rule) + where(other))));
         facts.add(new Fact("Deadband", number(rule.deadband(), rule)));
         facts.add(new Fact("Raised when it has held for", Words.span(rule.onDelay())));
         facts.add(new Fact("Over when it has been gone for", Words.span(rule.offDelay())));
         rule.reAlarm().ifPresent(after -> facts.add(new Fact("Asks again after", Words.span(after))));
         return facts;
+    }
+
+    private static String where(OtherLimit other) {
+        return other.house().map(house -> ", house " + house).orElse("")
+                + other.material().map(material -> ", bags of " + material).orElse("");
     }
 
     private static String number(double value, Rule rule) {
