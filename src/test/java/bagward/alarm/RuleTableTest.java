@@ -10,6 +10,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -134,11 +135,14 @@ class RuleTableTest {
     }
 
     private static double[] values(String series) {
-        return Arrays.stream(series.split(" "))
+        return Pattern.compile(" ")
+                .splitAsStream(series)
                 .flatMapToDouble(part -> {
-                    String[] pair = part.split("x");
-                    double value = pair[0].equals("_") ? Double.NaN : Double.parseDouble(pair[0]);
-                    double[] run = new double[Integer.parseInt(pair[1])];
+                    int times = part.indexOf('x');
+                    double value = times == 1 && part.charAt(0) == '_'
+                            ? Double.NaN
+                            : Double.parseDouble(part.substring(0, times));
+                    double[] run = new double[Integer.parseInt(part.substring(times + 1))];
                     Arrays.fill(run, value);
                     return Arrays.stream(run);
                 })
