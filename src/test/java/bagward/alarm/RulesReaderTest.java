@@ -163,12 +163,14 @@ class RulesReaderTest {
 
     @Test
     void a_rule_has_other_limits_by_house_and_material_and_the_first_that_fits_counts() {
-        Rule rule = changed(
-                        read(GOOD),
-                        "rules:\n  - id: damp\n    other-limits:\n"
-                                + "      - {house: north, material: film, limit: 95}\n"
-                                + "      - {house: north, limit: 93}\n      - {material: film, limit: 88}\n")
-                .get(0);
+        Rule rule = changed(read(GOOD), """
+            rules:
+              - id: damp
+                other-limits:
+                  - {house: north, material: film, limit: 95}
+                  - {house: north, limit: 93}
+                  - {material: film, limit: 88}
+            """).get(0);
         Optional<MaterialId> film = Optional.of(new MaterialId("film"));
         Optional<MaterialId> paper = Optional.of(new MaterialId("paper"));
         assertEquals(95, rule.at(new HouseId("north"), film).limit());
@@ -180,10 +182,14 @@ class RulesReaderTest {
 
     @Test
     void other_limits_for_what_is_not_there_or_for_everything_are_refused_with_their_place() {
-        changed(
-                read(GOOD),
-                "rules:\n  - id: damp\n    other-limits:\n      - {house: west, limit: 95}\n      - {limit: 93}\n"
-                        + "      - {material: silk, limit: 20}\n");
+        changed(read(GOOD), """
+            rules:
+              - id: damp
+                other-limits:
+                  - {house: west, limit: 95}
+                  - {limit: 93}
+                  - {material: silk, limit: 20}
+            """);
         String all = inspection.faults().stream().map(Fault::sentence).collect(Collectors.joining("\n"));
         assertTrue(all.contains("other-limits[0].house: found 'west'; must be the id of a house"), all);
         assertTrue(all.contains("other-limits[1].house: must be given, or a material"), all);
