@@ -1,9 +1,11 @@
 package bagward.app;
 
+import bagward.store.influx.InfluxLook;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -18,6 +20,9 @@ final class CheckCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "FILE", description = "Configuration to check.")
     private Path file = Path.of("bagward.yaml");
+
+    @Option(names = "--connect", description = "Also ask the configured InfluxDB whether it is there and fit.")
+    private boolean connect;
 
     @Override
     public Integer call() {
@@ -35,6 +40,11 @@ final class CheckCommand implements Callable<Integer> {
         spec.commandLine()
                 .getOut()
                 .println(file + " is sound: " + found.station().name() + ", " + counts + ".");
+        if (connect) {
+            String store =
+                    found.store().influx().map(InfluxLook::at).orElse("Readings are kept in the embedded store.");
+            spec.commandLine().getOut().println(store);
+        }
         return ExitCode.DONE;
     }
 

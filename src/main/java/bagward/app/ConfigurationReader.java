@@ -75,7 +75,7 @@ final class ConfigurationReader {
         List<Section> sensors = top.sections("sensors", 0);
         Optional<Station> station = StationReader.read(top.section("station"), top.sections("houses", 1), sensors);
         List<SensorSource> sources = CollectorReader.sources(sensors);
-        StoreSettings store = StoreSettings.read(top.findSection("store"), folder);
+        StoreSettings store = StoreSettings.read(top.findSection("store"), folder, secrets);
         Optional<BrokerSettings> broker =
                 CollectorReader.broker(top.section("broker"), store.folder().resolve("broker"), secrets);
         Optional<CollectorSettings> collector = CollectorReader.settings(top.findSection("collector"));

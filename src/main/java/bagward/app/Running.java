@@ -57,12 +57,14 @@ final class Running implements AutoCloseable {
         this.probe = new SystemProbe(configuration.store().folder(), stationClock);
         try {
             SqliteStores stores = started.add(SqliteStores.open(database(configuration), clock));
-            spooling = started.add(Spooling.open(configuration.store(), stores.readings(), stores.quarantine(), clock));
+            ReadingsPlace place = started.add(ReadingsPlace.open(configuration.store(), stores, clock));
+            spooling = started.add(Spooling.open(configuration.store(), place.readings(), stores.quarantine(), clock));
             readings = spooling.readings();
             SensorChecks checks = new SensorChecks(stores.sensorChecks());
             if (configuration.broker() instanceof BrokerSettings.Embedded embedded) {
                 started.add(EmbeddedBroker.start(embedded));
             }
+            place.awaitReadable();
             collector = new MqttCollector(
                     stationClock,
                     configuration.broker(),

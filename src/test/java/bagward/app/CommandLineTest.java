@@ -52,6 +52,19 @@ class CommandLineTest {
     }
 
     @Test
+    void a_check_with_connect_tells_where_readings_are_kept_or_that_nobody_answers_there(@TempDir Path folder)
+            throws IOException {
+        String text = Packaged.text("config/bagward.yaml");
+        Path file = Files.writeString(folder.resolve("house.yaml"), text);
+        assertEquals(0, run("check", "--connect", file.toString()));
+        assertTrue(out.toString().contains("Readings are kept in the embedded store."), out::toString);
+        Files.writeString(
+                file, text.replace("store:\n", "store:\n  influxdb: {url: 'http://127.0.0.1:1', database: bags}\n"));
+        assertEquals(4, run("check", "--connect", file.toString()));
+        assertTrue(err.toString().contains("nobody answers there: start InfluxDB"), err::toString);
+    }
+
+    @Test
     void a_wrong_configuration_is_refused_with_each_fault_on_a_line(@TempDir Path folder) throws IOException {
         String wrong = Packaged.text("config/bagward.yaml")
                 .replace("latitude: 53.2 ", "latitude: 153.2 ")

@@ -10,6 +10,7 @@ import bagward.bag.MaterialId;
 import bagward.document.Inspection;
 import bagward.fault.Fault;
 import bagward.fault.RefusedInputException;
+import bagward.store.influx.InfluxSettings;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
@@ -20,6 +21,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -80,7 +82,8 @@ class ConfigurationReaderTest {
                 example,
                 example.replace(
                         "  host: 127.0.0.1                   # this machine only; " + "0.0.0.0 for sensors",
-                        "  url: mqtt://broker.example:1883  # sensors"))) {
+                        "  url: mqtt://broker.example:1883  # sensors"),
+                example.replace("  # influxdb:\n  #   url:", "  influxdb:\n    url:"))) {
             Inspection inspection = new Inspection();
             readIgnoringFaults(text, inspection);
             inspection.asked().forEach((path, keys) -> read.merge(path, keys, ConfigurationReaderTest::union));
@@ -99,6 +102,19 @@ class ConfigurationReaderTest {
         } catch (RefusedInputException onlyTheKeysMatterHere) {
             assertFalse(onlyTheKeysMatterHere.faults().isEmpty());
         }
+    }
+
+    @Test
+    void readings_can_be_kept_in_influxdb() {
+        String text = example.replace("  # influxdb:\n  #   url:", "  influxdb:\n    url:")
+                .replace("  #   database:", "    database:");
+        Configuration read = reader.read("bagward.yaml", text, new Inspection());
+        InfluxSettings influx = read.store().influx().orElseThrow();
+        assertEquals("https://influx.example:8086", influx.url());
+        assertEquals("bagward", influx.database());
+        assertEquals(
+                Optional.empty(),
+                reader.read("bagward.yaml", example, new Inspection()).store().influx());
     }
 
     private static Set<String> union(Set<String> one, Set<String> other) {

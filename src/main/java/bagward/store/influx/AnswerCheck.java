@@ -17,10 +17,20 @@ import okio.Source;
  * for a stored reading.
  */
 final class AnswerCheck implements Interceptor {
-    private static final long LONGEST_ANSWER = 64L << 20;
     private static final int LONGEST_SAYING = 300;
     private static final int OK = 200;
     private static final int NO_CONTENT = 204;
+
+    private final long longest;
+
+    /**
+     * A check.
+     *
+     * @param longest bytes of the longest answer that is let through
+     */
+    AnswerCheck(long longest) {
+        this.longest = longest;
+    }
 
     @Override
     public Response intercept(Chain chain) throws IOException {
@@ -42,12 +52,12 @@ final class AnswerCheck implements Interceptor {
         return text.replaceAll("\\s+", " ");
     }
 
-    private static Response capped(Response answer) {
+    private Response capped(Response answer) {
         ResponseBody body = answer.body();
         if (body == null) {
             return answer;
         }
-        BufferedSource source = Okio.buffer(new Capped(body.source()));
+        BufferedSource source = Okio.buffer(new Capped(body.source(), longest));
         return answer.newBuilder()
                 .body(ResponseBody.create(source, body.contentType(), body.contentLength()))
                 .build();
@@ -55,18 +65,20 @@ final class AnswerCheck implements Interceptor {
 
     /** Gives up on an answer that does not end. */
     private static final class Capped extends ForwardingSource {
+        private final long longest;
         private long taken;
 
-        Capped(Source from) {
+        Capped(Source from, long longest) {
             super(from);
+            this.longest = longest;
         }
 
         @Override
         public long read(Buffer sink, long byteCount) throws IOException {
             long read = super.read(sink, byteCount);
             taken += Math.max(0, read);
-            if (taken > LONGEST_ANSWER) {
-                throw new AnswerRefused(OK, "more than " + LONGEST_ANSWER + " bytes in one answer");
+            if (taken > longest) {
+                throw new AnswerTooLong(longest);
             }
             return read;
         }

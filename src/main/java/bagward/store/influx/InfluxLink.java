@@ -4,7 +4,6 @@ import bagward.store.StoreException;
 import bagward.store.TrustedCertificates;
 import com.squareup.moshi.JsonDataException;
 import java.io.IOException;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -37,17 +36,17 @@ final class InfluxLink implements AutoCloseable {
     /**
      * A link that asks nothing of the server yet.
      *
-     * @param patience how long one request may take
+     * @param limits what is asked of the server at most
      * @throws bagward.fault.RefusedInputException if the file of certificates cannot be used
      */
-    static InfluxLink to(InfluxSettings settings, Duration patience) {
+    static InfluxLink to(InfluxSettings settings, Limits limits) {
         OkHttpClient.Builder http = new OkHttpClient.Builder()
-                .connectTimeout(patience)
-                .readTimeout(patience)
-                .writeTimeout(patience)
-                .callTimeout(patience)
+                .connectTimeout(limits.patience())
+                .readTimeout(limits.patience())
+                .writeTimeout(limits.patience())
+                .callTimeout(limits.patience())
                 .followRedirects(false)
-                .addInterceptor(new AnswerCheck());
+                .addInterceptor(new AnswerCheck(limits.answerBytes()));
         settings.caFile()
                 .map(TrustedCertificates::read)
                 .ifPresent(t -> http.sslSocketFactory(t.sockets(), t.manager()));
@@ -85,6 +84,22 @@ final class InfluxLink implements AutoCloseable {
      */
     List<QueryResult.Series> ask(String what, String statement) {
         return withDatabase(what, () -> rows(statement));
+    }
+
+    /**
+     * The same, without creating the database; empty if it is missing.
+     *
+     * @throws StoreException as above
+     */
+    Optional<List<QueryResult.Series>> askIfThere(String what, String statement) {
+        try {
+            return Optional.of(rows(statement));
+        } catch (InfluxDBException | JsonDataException e) {
+            if (InfluxTrouble.missesDatabase(e)) {
+                return Optional.empty();
+            }
+            throw InfluxTrouble.explain(settings, what, e);
+        }
     }
 
     /** Version of the server, as it says. */

@@ -12,9 +12,12 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
 import org.influxdb.dto.QueryResult;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
  * Readings in InfluxDB; nothing else is kept there. It must be the only one that writes into its database.
@@ -24,10 +27,9 @@ import org.influxdb.dto.QueryResult;
  * request; what of it is there when that fails is not known, and appending it again puts it right.
  */
 public final class InfluxReadings implements ReadingStore, AutoCloseable {
-    static final int MOST_LINES = 10_000;
+    private static final Logger LOG = LoggerFactory.getLogger(InfluxReadings.class);
 
-    private static final int PAGE = 10_000;
-    private static final Duration PATIENCE = Duration.ofSeconds(30);
+    static final int MOST_LINES = 10_000;
 
     private final InfluxSettings settings;
     private final InfluxLink link;
@@ -35,16 +37,18 @@ public final class InfluxReadings implements ReadingStore, AutoCloseable {
     private final Lookup lookup;
     private final QuarantineStore quarantine;
     private final Clock clock;
+    private final int page;
 
     // The server shows a request that it is taking in field by field; a reader here waits until it is through.
     private final ReadWriteLock requests = new ReentrantReadWriteLock(true);
 
-    InfluxReadings(InfluxSettings settings, QuarantineStore quarantine, Clock clock, Duration patience) {
+    InfluxReadings(InfluxSettings settings, QuarantineStore quarantine, Clock clock, Limits limits) {
         this.settings = settings;
-        this.link = InfluxLink.to(settings, patience);
+        this.link = InfluxLink.to(settings, limits);
         this.statements = new Statements(settings.retentionPolicy());
         this.lookup = new Lookup(link, statements);
         this.quarantine = quarantine;
+        this.page = limits.page();
         this.clock = clock;
     }
 
@@ -57,7 +61,42 @@ public final class InfluxReadings implements ReadingStore, AutoCloseable {
      * @throws bagward.fault.RefusedInputException if the file of certificates cannot be used
      */
     public static InfluxReadings open(InfluxSettings settings, QuarantineStore quarantine, Clock clock) {
-        return new InfluxReadings(settings, quarantine, clock, PATIENCE);
+        return new InfluxReadings(settings, quarantine, clock, Limits.USUAL);
+    }
+
+    /**
+     * Waits until the server answers at all.
+     *
+     * @throws StoreException if it still does not after so long
+     */
+    public void awaitServer(Duration longest) {
+        long start = System.nanoTime();
+        for (int tries = 1; ; tries++) {
+            try {
+                link.version();
+                return;
+            } catch (StoreException away) {
+                if (System.nanoTime() - start > longest.toNanos()) {
+                    throw away;
+                }
+                if (tries == 1) {
+                    LOG.warn(
+                            "Waiting up to {} min for the store of readings: {}",
+                            longest.toMinutes(),
+                            away.getMessage());
+                }
+                pause();
+            }
+        }
+    }
+
+    private static void pause() {
+        try {
+            TimeUnit.SECONDS.sleep(1);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new StoreException("waiting for the store of readings was interrupted", e);
+        }
     }
 
     @Override
@@ -104,12 +143,12 @@ public final class InfluxReadings implements ReadingStore, AutoCloseable {
         List<Reading> readings = new ArrayList<>();
         Instant start = from;
         while (start.isBefore(to)) {
-            List<Reading> page = ask(series, statements.page(series, start, to, PAGE));
-            readings.addAll(page);
-            if (page.size() < PAGE) {
+            List<Reading> next = ask(series, statements.page(series, start, to, page));
+            readings.addAll(next);
+            if (next.size() < page) {
                 break;
             }
-            start = page.get(page.size() - 1).measuredAt().plusMillis(1);
+            start = next.get(next.size() - 1).measuredAt().plusMillis(1);
         }
         return List.copyOf(readings);
     }

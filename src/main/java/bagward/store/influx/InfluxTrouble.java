@@ -27,6 +27,11 @@ final class InfluxTrouble {
                 .orElse(false);
     }
 
+    /** Whether the answer was too long. */
+    static boolean tooLong(Throwable e) {
+        return find(AnswerTooLong.class, e).isPresent();
+    }
+
     private static String remedy(InfluxSettings settings, Throwable e) {
         Optional<AnswerRefused> answer = find(AnswerRefused.class, e);
         if (answer.isPresent()) {

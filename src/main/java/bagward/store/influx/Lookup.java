@@ -2,6 +2,7 @@ package bagward.store.influx;
 
 import bagward.climate.Reading;
 import bagward.climate.SeriesId;
+import bagward.store.StoreException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -38,7 +39,7 @@ final class Lookup {
         }
         Map<Slot, Reading> held = new HashMap<>();
         for (Stretch stretch : Stretch.covering(late)) {
-            look(stretch, names).forEach(reading -> held.put(Slot.of(reading), reading));
+            lookPiecewise(stretch, names).forEach(reading -> held.put(Slot.of(reading), reading));
         }
         return held;
     }
@@ -61,6 +62,20 @@ final class Lookup {
                 .findFirst()
                 .orElse(Instant.MIN);
         newest.put(series, found);
+        return found;
+    }
+
+    /** Where readings lie so dense that one answer would be too long, there are several. */
+    private List<Reading> lookPiecewise(Stretch stretch, Map<String, SeriesId> names) {
+        try {
+            return look(stretch, names);
+        } catch (StoreException e) {
+            if (!InfluxTrouble.tooLong(e) || stretch.isInstant()) {
+                throw e;
+            }
+        }
+        List<Reading> found = new ArrayList<>();
+        stretch.halves().forEach(half -> found.addAll(lookPiecewise(half, names)));
         return found;
     }
 

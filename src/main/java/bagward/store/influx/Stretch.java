@@ -39,6 +39,17 @@ record Stretch(Instant first, Instant last, Set<SensorId> sensors) {
         return stretches;
     }
 
+    /** Whether it is but one millisecond. */
+    boolean isInstant() {
+        return last.equals(first);
+    }
+
+    /** Its first and its second half; of a stretch that is longer than a millisecond. */
+    List<Stretch> halves() {
+        Instant middle = Instant.ofEpochMilli(Math.floorDiv(first.toEpochMilli() + last.toEpochMilli(), 2));
+        return List.of(new Stretch(first, middle, sensors), new Stretch(middle.plusMillis(1), last, sensors));
+    }
+
     private static boolean parts(Slot first, Slot before, Slot next) {
         return next.at().isAfter(before.at().plus(WIDEST_GAP))
                 || next.at().isAfter(first.at().plus(LONGEST));

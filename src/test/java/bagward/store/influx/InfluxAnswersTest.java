@@ -88,7 +88,7 @@ class InfluxAnswersTest {
                 InfluxStores.settings(url(slow), "bags"),
                 new HeldQuarantine(),
                 Samples.CLOCK,
-                Duration.ofMillis(300))) {
+                new Limits(Duration.ofMillis(300), 1 << 20, 10))) {
             StoreException late = assertThrows(StoreException.class, () -> store.append(List.of(humidity(1, 51))));
             assertTrue(late.getMessage().contains("it took too long"), late.getMessage());
         } finally {

@@ -5,15 +5,12 @@ import bagward.climate.SeriesId;
 import bagward.store.ReadingStore;
 import bagward.store.Samples;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
 /** Stores on a server for tests. */
 final class InfluxStores {
-    private static final Duration PATIENCE = Duration.ofSeconds(20);
-
     private InfluxStores() {}
 
     static InfluxSettings settings(String url, String database) {
@@ -40,7 +37,7 @@ final class InfluxStores {
     }
 
     static InfluxReadings open(InfluxSettings settings, HeldQuarantine quarantine) {
-        return new InfluxReadings(settings, quarantine, Samples.CLOCK, PATIENCE);
+        return new InfluxReadings(settings, quarantine, Samples.CLOCK, Limits.USUAL);
     }
 
     static List<Reading> all(ReadingStore store, SeriesId series) {

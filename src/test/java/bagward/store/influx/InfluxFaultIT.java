@@ -28,7 +28,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The server, or the way to it, fails at every possible request; what was promised is there, and repeating is right. */
-class InfluxFaultTest {
+class InfluxFaultIT {
     private static final int BATCH = 37;
 
     private static InfluxServer server;
