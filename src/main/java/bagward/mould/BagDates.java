@@ -4,35 +4,43 @@ import bagward.bag.Bagging;
 import bagward.bag.Head;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * When the bag of a head should come off. Swapping a wet bag for a dry one does not start the time anew. Safety of an
- * early removal is never promised: the earliest date is a rule of thumb of ours, the look at the head decides.
+ * When the bag of a head should come off: on the morning of its day, whatever the hour at which it was put on. Swapping a
+ * wet bag for a dry one does not start the time anew. Safety of an early removal is never promised: the earliest date is
+ * a rule of thumb of ours, the look at the head decides.
  *
  * @param due when its time is over
  * @param earliest when it may sensibly come off; the due date if nobody noted anything of the flowers
  * @param overdueEvery how long until it is one step more overdue
  */
 public record BagDates(Instant due, Instant earliest, Duration overdueEvery) {
+    /** When the day's work begins, house time; ours. */
+    private static final LocalTime MORNING = LocalTime.of(6, 0);
+
     /**
      * Dates of the bag that is on at an instant.
      *
      * @param head the head
      * @param at an instant at which a bag is on
-     * @param daysOfMaterial how long a bag of this material stays on; the shorter of this and the crop's time counts
+     * @param daysOfMaterial how long a bag of this material stays on; the shorter of this and the crop's time counts,
+     *     in whole days
      * @param times times of the crop
      * @param signs what was seen of the flowers
+     * @param zone zone of the house
      * @return empty if no bag is on
      */
     public static Optional<BagDates> of(
-            Head head, Instant at, Duration daysOfMaterial, Crop.BagTimes times, FlowerSigns signs) {
+            Head head, Instant at, Duration daysOfMaterial, Crop.BagTimes times, FlowerSigns signs, ZoneId zone) {
         return head.baggingAt(at).map(bagging -> {
             Duration longest = daysOfMaterial.compareTo(times.dueAfter()) < 0 ? daysOfMaterial : times.dueAfter();
-            Instant due = firstOfUnbroken(head.baggings(), bagging).putOn().plus(longest);
+            Instant due = morningAfter(firstOfUnbroken(head.baggings(), bagging).putOn(), longest.toDays(), zone);
             return new BagDates(due, earliest(head.pollination().at(), due, times, signs), times.overdueEvery());
         });
     }
@@ -53,7 +61,17 @@ public record BagDates(Instant due, Instant earliest, Duration overdueEvery) {
         return now.isBefore(due) ? 0 : Duration.between(due, now).dividedBy(overdueEvery);
     }
 
-    private static Bagging firstOfUnbroken(List<Bagging> baggings, Bagging last) {
+    private static Instant morningAfter(Instant putOn, long days, ZoneId zone) {
+        return putOn.atZone(zone)
+                .toLocalDate()
+                .plusDays(days)
+                .atTime(MORNING)
+                .atZone(zone)
+                .toInstant();
+    }
+
+    /** The bag with which the time began that a later one still runs in. */
+    static Bagging firstOfUnbroken(List<Bagging> baggings, Bagging last) {
         Bagging first = last;
         for (int i = baggings.indexOf(last) - 1; i >= 0; i--) {
             Bagging before = baggings.get(i);

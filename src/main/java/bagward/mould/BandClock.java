@@ -29,6 +29,18 @@ final class BandClock {
         }
     }
 
+    /** Whether a score reaches a band that was not reached yet. */
+    boolean reaches(double score) {
+        return (low == NEVER && score > limits.low())
+                || (moderate == NEVER && score >= limits.moderate())
+                || (high == NEVER && score >= limits.high());
+    }
+
+    /** Whether the highest band was reached. */
+    boolean high() {
+        return high != NEVER;
+    }
+
     BandTimes times(TimeGrid grid) {
         return new BandTimes(at(grid, low), at(grid, moderate), at(grid, high));
     }

@@ -16,6 +16,13 @@ public record BandLimits(double low, double moderate, double high) {
      */
     public static final BandLimits OF_NEED = new BandLimits(0, 0.5, 1);
 
+    /**
+     * Bands of a score that is 1 when as many wet hours have passed as infect a fifth of well inoculated parts. Nobody
+     * inoculates a bag, so that is moderate and three times as long is high: from the 4 h at which Alternaria brassicae
+     * begins to infect, severity rises up to 12 h (Hong and Fitt 1995, Annals of Applied Biology 127:283-295, abstract).
+     */
+    public static final BandLimits OF_INFECTION = new BandLimits(0, 1, 3);
+
     /** Refuses limits that are not in order. */
     public BandLimits {
         if (!(low <= moderate && moderate <= high && Double.isFinite(low) && Double.isFinite(high))) {

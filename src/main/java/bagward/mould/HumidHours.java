@@ -28,9 +28,10 @@ public record HumidHours(WetRule wetRule, double neededHours, DryBreak dryBreak)
     }
 
     @Override
-    public String reason(String name, double hours, double celsius) {
+    public String reason(String name, double hours, double celsius, BandLimits bands) {
         return Say.format(
                 "at least %.4g %%RH for %.1f h at %.0f °C, %s needs %.1f h",
-                wetRule.onPercent(), hours, celsius, name, neededHours);
+                wetRule.onPercent(), hours, celsius, name, neededHours)
+                + Say.forHigh(neededHours * bands.high(), bands);
     }
 }

@@ -3,7 +3,10 @@ package bagward.mould;
 import bagward.bag.BagClimate;
 import bagward.climate.RegularSeries;
 
-/** Runs the mould index over a bag in steps of an hour (or of a cell, where cells are longer). */
+/**
+ * Runs the mould index over a bag in steps of an hour (or of a cell, where cells are longer). Bands are noted at the ends
+ * of whole steps only, so that their times do not depend on where the climate ends.
+ */
 final class IndexPass {
     private final GrowthIndex model;
     private final BandClock clock;
@@ -19,7 +22,9 @@ final class IndexPass {
     static Finding over(BagClimate climate, Organism organism, GrowthIndex model, Level level) {
         IndexPass pass = new IndexPass(model, organism.bands());
         pass.run(climate.temperature().middle(), level.humidityOf(climate));
-        return new Finding(pass.highest, pass.clock.times(climate.grid()), model.reason(organism.name(), pass.highest));
+        BandTimes times = pass.clock.times(climate.grid());
+        String atHigh = times.high().isEmpty() ? "" : model.reason(organism.name(), organism.bands().high());
+        return new Finding(pass.highest, times, model.reason(organism.name(), pass.highest), atHigh);
     }
 
     private void run(RegularSeries temperature, RegularSeries humidity) {
@@ -29,6 +34,9 @@ final class IndexPass {
         for (int from = 0; from < size; from += width) {
             int to = Math.min(size, from + width);
             step(from, to, cellHours, temperature, humidity);
+            if (to - from == width) {
+                clock.note(index, to);
+            }
         }
     }
 
@@ -45,7 +53,6 @@ final class IndexPass {
         }
         if (known * 2 >= to - from && known > 0) {
             grow(degrees / known, percents / known, (to - from) * cellHours);
-            clock.note(index, to);
         }
     }
 

@@ -76,8 +76,8 @@ public record InfectionLogit() implements SpellModel {
     }
 
     @Override
-    public String reason(String name, double hours, double celsius) {
-        double needed = hoursTo(BANDS.high(), celsius);
+    public String reason(String name, double hours, double celsius, BandLimits bands) {
+        double needed = hoursTo(bands.high(), celsius);
         String need = Double.isInfinite(needed)
                 ? Say.format(", %s does not gain at this temperature", name)
                 : Say.format(", %s needs %.1f h", name, needed);

@@ -22,6 +22,7 @@ public sealed interface SpellModel extends MouldModel permits WetnessInfection, 
      * @param name name of the organism
      * @param hours wet time, h
      * @param celsius mean temperature of the wet time, °C
+     * @param bands where the bands of the organism begin
      */
-    String reason(String name, double hours, double celsius);
+    String reason(String name, double hours, double celsius, BandLimits bands);
 }

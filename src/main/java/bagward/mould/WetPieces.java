@@ -2,11 +2,13 @@ package bagward.mould;
 
 import bagward.bag.BagClimate;
 import bagward.climate.RegularSeries;
+import bagward.climate.TimeGrid;
 import java.util.Arrays;
 
 /**
  * Wet time of a bag as unbroken pieces of at most a quarter of an hour, found in one pass over the cells. Everything
- * that follows works on these few pieces instead of on thousands of cells.
+ * that follows works on these few pieces instead of on thousands of cells. Pieces are cut at the quarters of the hour,
+ * so that the pieces up to an instant do not depend on what came after it.
  *
  * <p>Cells without temperature or humidity are unknown: they are neither wet nor dry, so they add no wet hours and can
  * never end a spell; only known dry cells can. The hysteresis keeps its state across them.
@@ -16,6 +18,7 @@ final class WetPieces {
 
     private final int stepSeconds;
     private final int longest;
+    private final int phase;
     private int count;
     private int[] first = new int[32];
     private int[] end = new int[32];
@@ -23,14 +26,16 @@ final class WetPieces {
     private int[] unknownBefore = new int[32];
     private double[] sum = new double[32];
 
-    private WetPieces(int stepSeconds) {
-        this.stepSeconds = stepSeconds;
+    private WetPieces(TimeGrid grid) {
+        this.stepSeconds = Math.toIntExact(grid.step().toSeconds());
         this.longest = Math.max(1, LONGEST_SECONDS / stepSeconds);
+        long cellsSince1970 = Math.floorDiv(grid.start().getEpochSecond(), stepSeconds);
+        this.phase = Math.floorMod(cellsSince1970, longest);
     }
 
     /** All pieces of a climate under a rule at a level, oldest first. */
     static WetPieces of(BagClimate climate, WetRule rule, Level level) {
-        WetPieces pieces = new WetPieces(Math.toIntExact(climate.grid().step().toSeconds()));
+        WetPieces pieces = new WetPieces(climate.grid());
         pieces.scan(climate, rule, level);
         return pieces;
     }
@@ -64,7 +69,7 @@ final class WetPieces {
 
     private void add(int cell, double celsius, int dry, int unknown) {
         int last = count - 1;
-        boolean goesOn = count > 0 && end[last] == cell && cell - first[last] < longest;
+        boolean goesOn = count > 0 && end[last] == cell && (cell + phase) % longest != 0;
         if (!goesOn) {
             grow();
             last = count++;
@@ -110,6 +115,18 @@ final class WetPieces {
 
     int unknownCellsBefore(int piece) {
         return unknownBefore[piece];
+    }
+
+    /** Whether the last cell before one was wet. */
+    boolean wetBefore(int cell) {
+        int piece = lastBefore(cell);
+        return piece >= 0 && end[piece] >= cell;
+    }
+
+    /** The last piece that begins before a cell; −1 if there is none. */
+    int lastBefore(int cell) {
+        int place = Arrays.binarySearch(first, 0, count, cell);
+        return (place < 0 ? -place - 1 : place) - 1;
     }
 
     /** Sum of the cell temperatures of a piece, °C. */

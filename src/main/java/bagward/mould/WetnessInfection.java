@@ -87,15 +87,17 @@ public record WetnessInfection(
 
     @Override
     public BandLimits usualBands() {
-        return BandLimits.OF_NEED;
+        return BandLimits.OF_INFECTION;
     }
 
     @Override
-    public String reason(String name, double hours, double celsius) {
+    public String reason(String name, double hours, double celsius, BandLimits bands) {
         double needed = neededHours(celsius);
         return Double.isInfinite(needed)
                 ? Say.wet(hours, celsius)
                         + Say.format(", %s infects only between %.0f and %.0f °C", name, minCelsius, maxCelsius)
-                : Say.wet(hours, celsius) + Say.format(", %s needs %.1f h", name, needed);
+                : Say.wet(hours, celsius)
+                        + Say.format(", %s needs %.1f h", name, needed)
+                        + Say.forHigh(needed * bands.high(), bands);
     }
 }

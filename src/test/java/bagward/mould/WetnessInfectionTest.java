@@ -39,7 +39,7 @@ class WetnessInfectionTest {
         assertEquals(0, Rows.FLOWERS.score(1000, 34));
         assertEquals(
                 "wet 20.0 h at 0 °C, Botrytis infects only between 1 and 34 °C",
-                Rows.FLOWERS.reason("Botrytis", 20, 0.2));
+                Rows.FLOWERS.reason("Botrytis", 20, 0.2, BandLimits.OF_NEED));
     }
 
     @Test

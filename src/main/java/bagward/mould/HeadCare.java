@@ -1,0 +1,18 @@
+package bagward.mould;
+
+import java.util.List;
+
+/**
+ * What the climate under its bags and the calendar mean for a head, beside mould.
+ *
+ * @param dates when the bag should come off
+ * @param heat heat in the bag since the first was put on
+ * @param notes what the seed lot should remember of the pollination
+ * @param ripening when the pods will be ripe; information only
+ */
+public record HeadCare(BagDates dates, HeatAssessment heat, List<PollinationNote> notes, HarvestDays ripening) {
+    /** Copies the list. */
+    public HeadCare {
+        notes = List.copyOf(notes);
+    }
+}
