@@ -6,6 +6,11 @@ public enum RuleKind {
     BAG_DAMP("bag-damp", "%RH", 50, 100),
     /** In-bag temperature at or above the limit, °C. */
     BAG_HOT("bag-hot", "°C", 0, 60),
+    /**
+     * Estimated mould risk of a head is high, or will be within the limit if tonight goes as the outlook says, h; 0 asks
+     * only for what has been reached. Delays count from the hour of the outlook or from when the risk became high.
+     */
+    BAG_MOULD("bag-mould", "h", 0, 24),
     /** Days the bag is on reached its due day plus the limit, days; 0 is the due day. */
     BAG_DUE("bag-due", "d", -30, 60),
     /** A sensor was not heard for the limit times its expected interval. */

@@ -6,6 +6,7 @@ import bagward.bag.MaterialId;
 import bagward.collector.BrokerSettings;
 import bagward.collector.CollectorSettings;
 import bagward.collector.payload.SensorSource;
+import bagward.mould.Crop;
 import bagward.mould.Organism;
 import bagward.site.SiteSettings;
 import bagward.station.Station;
@@ -21,6 +22,7 @@ import java.util.Map;
  * @param sources how each sensor is heard
  * @param materials bag materials by name: those of the seeds, and those of the configuration in their place
  * @param organisms the mould table of the seeds
+ * @param crop what the heads of the station bear and how long they take
  * @param rules alarm rules: those of the seeds, and those of the configuration in their place
  * @param store where things are kept
  * @param site address of the pages and size of the wall screen
@@ -32,6 +34,7 @@ record Configuration(
         List<SensorSource> sources,
         Map<MaterialId, BagMaterial> materials,
         List<Organism> organisms,
+        Crop crop,
         List<Rule> rules,
         StoreSettings store,
         SiteSettings site) {

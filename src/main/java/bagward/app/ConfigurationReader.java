@@ -15,6 +15,7 @@ import bagward.document.Secrets;
 import bagward.document.Section;
 import bagward.fault.Fault;
 import bagward.fault.RefusedInputException;
+import bagward.mould.Crop;
 import bagward.site.SiteSettings;
 import bagward.site.WallScreen;
 import bagward.station.Station;
@@ -82,6 +83,7 @@ final class ConfigurationReader {
         Seeds seeds = Seeds.read(top.findText("seeds").map(folder::resolve));
         Map<MaterialId, BagMaterial> materials = materials(seeds, top);
         List<Rule> rules = rules(seeds, top, station, materials);
+        Optional<Crop> crop = crop(seeds, top);
         SiteSettings site = site(top.findSection("page"), materials, rules);
         top.make(() -> top);
         inspection.throwIfRefused();
@@ -92,6 +94,7 @@ final class ConfigurationReader {
                 sources,
                 materials,
                 seeds.organisms(),
+                crop.orElseThrow(),
                 rules,
                 store,
                 site);
@@ -112,6 +115,14 @@ final class ConfigurationReader {
             BagMaterialsReader.read(top.sections("materials", 1)).forEach(m -> materials.put(m.id(), m));
         }
         return materials;
+    }
+
+    private static Optional<Crop> crop(Seeds seeds, Section top) {
+        Map<String, Crop> crops = new LinkedHashMap<>();
+        seeds.crops().forEach(crop -> crops.put(crop.id(), crop));
+        return top.has("crop")
+                ? top.choice("crop", crops)
+                : Optional.of(seeds.crops().get(0));
     }
 
     private static List<Rule> rules(

@@ -114,6 +114,7 @@ final class Running implements AutoCloseable {
                 configuration.materials(),
                 configuration.rules(),
                 configuration.organisms(),
+                configuration.crop(),
                 readings,
                 stores.quarantine(),
                 checks,

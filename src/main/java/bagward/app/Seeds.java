@@ -8,6 +8,8 @@ import bagward.document.Inspection;
 import bagward.document.Section;
 import bagward.fault.Fault;
 import bagward.fault.RefusedInputException;
+import bagward.mould.Crop;
+import bagward.mould.CropsReader;
 import bagward.mould.Organism;
 import bagward.mould.OrganismsReader;
 import java.io.IOException;
@@ -21,19 +23,21 @@ import java.util.Optional;
  *
  * @param materials bag materials
  * @param organisms the mould table
+ * @param crops what heads bear and how long they take, the usual one first
  * @param rules alarm rules
  */
-record Seeds(List<BagMaterial> materials, List<Organism> organisms, List<Rule> rules) {
+record Seeds(List<BagMaterial> materials, List<Organism> organisms, List<Crop> crops, List<Rule> rules) {
     Seeds {
         materials = List.copyOf(materials);
         organisms = List.copyOf(organisms);
+        crops = List.copyOf(crops);
         rules = List.copyOf(rules);
     }
 
     /**
      * Reads the seeds.
      *
-     * @param folder a folder with bag-materials.yaml, organisms.yaml and rules.yaml; files that it lacks, or all if there
+     * @param folder a folder with bag-materials.yaml, organisms.yaml, crops.yaml and rules.yaml; files that it lacks, or all if there
      *     is no folder, are those that came with the program
      * @throws RefusedInputException with every fault of a file
      */
@@ -41,6 +45,7 @@ record Seeds(List<BagMaterial> materials, List<Organism> organisms, List<Rule> r
         return new Seeds(
                 materials(text(folder, "bag-materials.yaml")),
                 OrganismsReader.parse("organisms.yaml", text(folder, "organisms.yaml")),
+                CropsReader.parse("crops.yaml", text(folder, "crops.yaml")),
                 rules(text(folder, "rules.yaml")));
     }
 

@@ -26,15 +26,20 @@ public final class JoinedClimates {
         Parts warm = new Parts(size);
         Parts damp = new Parts(size);
         BitSet measured = new BitSet(size);
-        BitSet film = new BitSet(size);
+        BitSet certain = new BitSet(size);
+        BitSet likely = new BitSet(size);
+        BitSet possible = new BitSet(size);
         for (BagClimate part : parts) {
             int begin = grid.indexOf(part.grid().start());
             warm.put(part.temperature(), begin);
             damp.put(part.humidity(), begin);
             put(part.measured(), measured, begin, size);
-            put(part.film(), film, begin, size);
+            put(part.film().certain(), certain, begin, size);
+            put(part.film().likely(), likely, begin, size);
+            put(part.film().possible(), possible, begin, size);
         }
-        return new BagClimate(warm.banded(grid), damp.banded(grid), measured, film);
+        return new BagClimate(
+                warm.banded(grid), damp.banded(grid), measured, new FilmWetness(certain, likely, possible));
     }
 
     private static void put(BitSet from, BitSet into, int begin, int size) {

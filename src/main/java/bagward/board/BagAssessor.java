@@ -1,8 +1,5 @@
 package bagward.board;
 
-import bagward.alarm.BagDampRule;
-import bagward.alarm.BagDueRule;
-import bagward.alarm.BagHotRule;
 import bagward.alarm.Rule;
 import bagward.alarm.RuleKind;
 import bagward.alarm.Spell;
@@ -14,11 +11,17 @@ import bagward.bag.Head;
 import bagward.bag.Origin;
 import bagward.bag.SensorLoan;
 import bagward.climate.SeriesId;
-import bagward.mould.MouldRisk;
+import bagward.mould.Ahead;
+import bagward.mould.Crop;
+import bagward.mould.HarvestDays;
+import bagward.mould.HeadCare;
+import bagward.mould.HeatWatch;
+import bagward.mould.MouldCourse;
+import bagward.mould.PollinationNotes;
 import bagward.units.Quantity;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,10 +39,13 @@ final class BagAssessor {
 
     BagFinding look(Head head, Bagging bagging) {
         BagClimate climate = source.climate(head, bagging).bag();
-        Instant due = DueTime.of(
-                bagging.putOn(), source.material(bagging), in.station().zone());
-        List<Verdict> verdicts = verdicts(head, bagging, climate, due);
+        BagClimate sinceFirst = source.sinceFirst(head, bagging, climate);
+        MouldCourse course = MouldCourse.of(sinceFirst, in.organisms());
         Optional<SensorLoan> loan = BagClimateSource.running(in.register().loans(), head, in.now());
+        BagInsight insight = insight(head, bagging, loan);
+        HeadCare care = care(head, bagging, sinceFirst, insight.tonight().map(o -> course.ahead(o.climate())));
+        Instant due = care.dates().due();
+        List<Verdict> verdicts = verdicts(new JudgedBag(head, bagging, climate, course, care.ahead(), due));
         int cell = Measures.newestKnown(climate.temperature().middle(), in.now());
         BagView view = new BagView(
                 head,
@@ -50,9 +56,10 @@ final class BagAssessor {
                 measure(head, loan, climate, Quantity.TEMPERATURE),
                 measure(head, loan, climate, Quantity.HUMIDITY),
                 cell >= 0 && fresh(climate, cell) && climate.filmWetAt(cell),
-                MouldRisk.assess(climate, in.organisms()),
+                course.assessment(),
                 dampFor(verdicts),
-                insight(head, bagging, loan),
+                insight,
+                Optional.of(care),
                 Optional.empty());
         return new BagFinding(view, verdicts);
     }
@@ -67,28 +74,23 @@ final class BagAssessor {
                 belief.flatMap(known -> source.tonight(known, head)));
     }
 
-    private List<Verdict> verdicts(Head head, Bagging bagging, BagClimate climate, Instant due) {
-        List<Verdict> verdicts = new ArrayList<>();
-        for (Rule general : in.rules()) {
-            Rule rule = general.at(head.spot().house(), Optional.of(bagging.material()));
-            switch (rule.kind()) {
-                case BAG_DAMP ->
-                    verdicts.add(
-                            suppression.of(BagDampRule.judge(rule, head.tag(), climate, in.now()), source.place(head)));
-                case BAG_HOT ->
-                    verdicts.add(
-                            suppression.of(BagHotRule.judge(rule, head.tag(), climate, in.now()), source.place(head)));
-                case BAG_DUE -> verdicts.add(BagDueRule.judge(rule, head.tag(), bagging.putOn(), due, in.now()));
-                case SENSOR_SILENT,
-                        SENSOR_BATTERY,
-                        SENSOR_CLOCK,
-                        STORE_AWAY,
-                        SPOOL_FILLING,
-                        DISK_FILLING,
-                        STATION_CLOCK -> {}
-            }
-        }
-        return verdicts;
+    private HeadCare care(Head head, Bagging bagging, BagClimate sinceFirst, Optional<Ahead> ahead) {
+        Crop crop = in.crop();
+        ZoneId zone = in.station().zone();
+        return new HeadCare(
+                source.dates(head, bagging),
+                HeatWatch.assess(sinceFirst.temperature().middle(), crop.heat()),
+                PollinationNotes.of(sinceFirst, head.pollination()),
+                HarvestDays.of(head.pollination().at(), crop.ripening(), zone),
+                ahead);
+    }
+
+    private List<Verdict> verdicts(JudgedBag bag) {
+        Place place = source.place(bag.head());
+        return in.rules().stream()
+                .flatMap(rule -> bag.verdict(rule, in.now(), in.station().zone()).stream())
+                .map(verdict -> suppression.of(verdict, place))
+                .toList();
     }
 
     private Optional<Measure> measure(Head head, Optional<SensorLoan> loan, BagClimate climate, Quantity quantity) {

@@ -8,6 +8,7 @@ import bagward.bag.BagOutlook;
 import bagward.bag.Bagging;
 import bagward.bag.Banded;
 import bagward.bag.Head;
+import bagward.bag.JoinedClimates;
 import bagward.bag.MaterialId;
 import bagward.bag.MaterialLearning;
 import bagward.bag.NightOutlook;
@@ -16,11 +17,15 @@ import bagward.bag.SensorLoan;
 import bagward.climate.Climate;
 import bagward.climate.RegularSeries;
 import bagward.climate.TimeGrid;
+import bagward.mould.BagDates;
+import bagward.mould.Crop;
+import bagward.mould.FlowerSigns;
 import bagward.station.PlaceClimates;
 import bagward.station.Sensor;
 import bagward.station.Spot;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -63,6 +68,20 @@ final class BagClimateSource {
         return Optional.ofNullable(in.materials().get(bagging.material()));
     }
 
+    /** When a bag should come off. */
+    BagDates dates(Head head, Bagging bagging) {
+        Crop.BagTimes times = in.crop().bag();
+        Duration days = material(bagging).map(BagMaterial::daysOn).orElse(times.dueAfter());
+        return BagDates.of(
+                        head,
+                        bagging.putOn(),
+                        days,
+                        times,
+                        FlowerSigns.NOT_NOTED,
+                        in.station().zone())
+                .orElseThrow();
+    }
+
     /** What is believed of the climate in a bag of a material. */
     BagBelief belief(BagMaterial material, Head head, Bagging bagging) {
         MaterialLearning learning =
@@ -98,6 +117,17 @@ final class BagClimateSource {
             }
         }
         return new BaggedClimate(house, inside);
+    }
+
+    /** The climate in all bags of a head up to one of them, of which it is known already. */
+    BagClimate sinceFirst(Head head, Bagging last, BagClimate inLast) {
+        int place = head.baggings().indexOf(last);
+        List<BagClimate> parts = new ArrayList<>();
+        for (Bagging earlier : head.baggings().subList(0, Math.max(0, place))) {
+            parts.add(climate(head, earlier).bag());
+        }
+        parts.add(inLast);
+        return JoinedClimates.of(parts);
     }
 
     private static BagClimate unknown(TimeGrid grid) {

@@ -5,6 +5,7 @@ import bagward.bag.BagOutlook;
 import bagward.bag.Head;
 import bagward.bag.MaterialId;
 import bagward.climate.SensorId;
+import bagward.mould.HeadCare;
 import bagward.mould.RiskAssessment;
 import java.time.Duration;
 import java.time.Instant;
@@ -24,6 +25,7 @@ import java.util.Optional;
  * @param risk mould risk with its reason
  * @param dampFor how long it has been damp without a break up to now; zero if it is not
  * @param insight what its estimate rests on, how its sensor finds it to sit, and tonight
+ * @param care dates, heat and what tonight would add to the risk; empty where nobody asked
  * @param worst highest priority of its listed alarms; empty when all is well
  */
 public record BagView(
@@ -38,6 +40,7 @@ public record BagView(
         RiskAssessment risk,
         Duration dampFor,
         BagInsight insight,
+        Optional<HeadCare> care,
         Optional<Priority> worst) {
     /** A bag of which nothing is known but its climate. */
     public BagView(
@@ -64,6 +67,7 @@ public record BagView(
                 risk,
                 dampFor,
                 BagInsight.NONE,
+                Optional.empty(),
                 worst);
     }
 
@@ -86,6 +90,7 @@ public record BagView(
                 risk,
                 dampFor,
                 insight,
+                care,
                 Optional.of(priority));
     }
 }

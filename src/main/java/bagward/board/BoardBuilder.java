@@ -40,8 +40,7 @@ public final class BoardBuilder {
                 .sorted(new WalkingOrder(in.station()).heads())
                 .toList();
         Instant from = heads.stream()
-                .flatMap(head -> head.baggingAt(in.now()).stream())
-                .map(Bagging::putOn)
+                .map(head -> head.baggings().get(0).putOn())
                 .min(Comparator.naturalOrder())
                 .filter(oldest -> oldest.isBefore(in.now().minus(LOOK_BACK)))
                 .orElse(in.now().minus(LOOK_BACK));

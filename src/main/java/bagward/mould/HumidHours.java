@@ -30,8 +30,8 @@ public record HumidHours(WetRule wetRule, double neededHours, DryBreak dryBreak)
     @Override
     public String reason(String name, double hours, double celsius, BandLimits bands) {
         return Say.format(
-                "at least %.4g %%RH for %.1f h at %.0f °C, %s needs %.1f h",
-                wetRule.onPercent(), hours, celsius, name, neededHours)
+                        "at least %.4g %%RH for %.1f h at %.0f °C, %s needs %.1f h",
+                        wetRule.onPercent(), hours, celsius, name, neededHours)
                 + Say.forHigh(neededHours * bands.high(), bands);
     }
 }

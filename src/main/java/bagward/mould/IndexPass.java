@@ -23,7 +23,9 @@ final class IndexPass {
         IndexPass pass = new IndexPass(model, organism.bands());
         pass.run(climate.temperature().middle(), level.humidityOf(climate));
         BandTimes times = pass.clock.times(climate.grid());
-        String atHigh = times.high().isEmpty() ? "" : model.reason(organism.name(), organism.bands().high());
+        String atHigh = times.high().isEmpty()
+                ? ""
+                : model.reason(organism.name(), organism.bands().high());
         return new Finding(pass.highest, times, model.reason(organism.name(), pass.highest), atHigh);
     }
 

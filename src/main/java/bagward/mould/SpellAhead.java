@@ -69,7 +69,8 @@ final class SpellAhead {
             }
             for (int part = 1; part <= QUARTERS; part++) {
                 hours += quarter.toSeconds() / 3600.0;
-                degreeHours += quarter.toSeconds() / 3600.0
+                degreeHours += quarter.toSeconds()
+                        / 3600.0
                         * outlook.temperature().middle().valueOrNaN(i);
                 if (model.score(hours, degreeHours / hours) >= limit) {
                     Instant at = grid.at(i).plus(quarter.multipliedBy(part));

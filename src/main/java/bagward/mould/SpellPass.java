@@ -79,8 +79,6 @@ final class SpellPass {
     }
 
     private String reason() {
-        return pieces.count() == 0
-                ? ""
-                : model.reason(organism.name(), worstHours, worstCelsius, organism.bands());
+        return pieces.count() == 0 ? "" : model.reason(organism.name(), worstHours, worstCelsius, organism.bands());
     }
 }

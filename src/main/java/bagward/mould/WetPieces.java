@@ -44,7 +44,6 @@ final class WetPieces {
         RegularSeries temperature = climate.temperature().middle();
         RegularSeries middle = climate.humidity().middle();
         RegularSeries humidity = level.humidityOf(climate);
-        boolean filmCounts = rule.filmCounts() && level != Level.CERTAIN;
         boolean humid = false;
         int dry = 0;
         int unknown = 0;
@@ -56,7 +55,7 @@ final class WetPieces {
             double celsius = temperature.valueOrNaN(i);
             double percent = humidity.known(i) ? humidity.valueOrNaN(i) : middle.valueOrNaN(i);
             humid = percent >= (humid ? rule.offPercent() : rule.onPercent());
-            boolean wet = humid || (filmCounts && climate.filmWetAt(i));
+            boolean wet = humid || (rule.filmCounts() && level.filmWetAt(climate, i));
             if (wet && rule.temperatureCounts(celsius)) {
                 add(i, celsius, dry, unknown);
                 dry = 0;

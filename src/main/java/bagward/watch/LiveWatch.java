@@ -200,6 +200,7 @@ public final class LiveWatch implements Watch, AutoCloseable {
                 parts.checks().corrected(readings),
                 parts.rules(),
                 parts.organisms(),
+                parts.crop(),
                 knowledge.at(now, current, parts.checks().corrected(window)),
                 health.system());
     }

@@ -13,6 +13,7 @@ import bagward.bag.Origin;
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
 import bagward.climate.Reading;
+import bagward.mould.PollinationNote;
 import bagward.mould.RiskBand;
 import java.time.Duration;
 import java.time.Instant;
@@ -320,5 +321,22 @@ class BoardBuilderTest {
 
     private static boolean aboutBag(AlarmView view) {
         return view.spot().isPresent();
+    }
+
+    @Test
+    void a_swap_neither_washes_the_risk_of_the_head_away_nor_moves_its_day() {
+        Scenario scenario = new Scenario(4)
+                .heard(Scenario.SOUTH_POST, 0, 20, 15, 99)
+                .heard(Scenario.SOUTH_POST, 20, 60, 20, 40)
+                .bag("T-1", Scenario.SOUTH, Scenario.WINDOW, 1, 1);
+        BagView before = Scenario.tick(scenario.at(19), AlarmBook.EMPTY).bags().get(0);
+        assertEquals(RiskBand.HIGH, before.risk().band());
+        scenario.change(new RegisterChange.Swap(new TagCode("T-1"), Scenario.hours(30), Scenario.FILM));
+        BagView after = Scenario.tick(scenario.at(50), AlarmBook.EMPTY).bags().get(0);
+        assertEquals(Scenario.hours(30), after.putOn());
+        assertEquals(RiskBand.HIGH, after.risk().band());
+        assertEquals(before.due(), after.due());
+        assertTrue(after.care().orElseThrow().notes().stream()
+                .anyMatch(note -> note.kind() == PollinationNote.Kind.SEED_SET));
     }
 }

@@ -47,6 +47,7 @@ class KnowledgeTest {
                 in.readings(),
                 in.rules(),
                 in.organisms(),
+                in.crop(),
                 Lessons.known(studies, in.materials(), outlooks, in.now()),
                 in.system());
     }

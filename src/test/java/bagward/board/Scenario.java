@@ -21,7 +21,9 @@ import bagward.climate.Reading;
 import bagward.climate.SensorId;
 import bagward.climate.SeriesId;
 import bagward.mould.BandLimits;
+import bagward.mould.Crop;
 import bagward.mould.DryBreak;
+import bagward.mould.HeatLimits;
 import bagward.mould.Organism;
 import bagward.mould.WetnessInfection;
 import bagward.station.Bay;
@@ -82,6 +84,14 @@ public final class Scenario {
             new WetnessInfection(1, 25, 34, 1, 12, DryBreak.endingFrom(4)),
             BandLimits.OF_NEED,
             "test row");
+
+    private static final Crop CROP = new Crop(
+            "oleracea",
+            "Brassica oleracea",
+            new HeatLimits(27, 30, Duration.ofHours(3), 33, "test row"),
+            new Crop.BagTimes(
+                    Duration.ofDays(7), Duration.ofDays(1), Duration.ofDays(2), Duration.ofDays(5), "test row"),
+            new Crop.RipeningWindow(49, 56, "test row"));
 
     private final List<Reading> readings = new ArrayList<>();
     private final List<RegisterChange> changes = new ArrayList<>();
@@ -222,7 +232,8 @@ public final class Scenario {
                 materials,
                 new HeldReadings().take(inThisOrder),
                 rules,
-                List.of(BOTRYTIS));
+                List.of(BOTRYTIS),
+                CROP);
     }
 
     static Map<MaterialId, BagMaterial> materials() {

@@ -13,6 +13,8 @@ import bagward.collector.CollectorReader;
 import bagward.collector.payload.SensorSource;
 import bagward.document.Inspection;
 import bagward.document.Section;
+import bagward.mould.Crop;
+import bagward.mould.CropsReader;
 import bagward.mould.Organism;
 import bagward.mould.OrganismsReader;
 import bagward.station.Station;
@@ -62,6 +64,10 @@ final class DemoDocuments {
 
     List<Organism> organisms() {
         return OrganismsReader.parse("organisms.yaml", text("organisms.yaml"));
+    }
+
+    Crop crop() {
+        return CropsReader.parse("crops.yaml", text("crops.yaml")).get(0);
     }
 
     List<RegisterChange> changes() {

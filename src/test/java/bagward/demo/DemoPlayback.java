@@ -68,7 +68,8 @@ final class DemoPlayback {
                 documents.materials(),
                 readings,
                 documents.rules(),
-                documents.organisms());
+                documents.organisms(),
+                documents.crop());
         Assessment assessment = BoardBuilder.assess(in, AlarmBook.EMPTY);
         AlarmBook after = AlarmEngine.step(AlarmBook.EMPTY, now, assessment.verdicts(), in.rules())
                 .book();

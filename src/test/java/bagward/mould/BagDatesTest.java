@@ -15,12 +15,16 @@ import bagward.station.HouseId;
 import bagward.station.Spot;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class BagDatesTest {
-    private static final Instant DAY_0 = Instant.parse("2031-04-02T08:00:00Z");
+    private static final Instant DAY_0 = Instant.parse("2031-04-02T06:00:00Z");
     private static final Duration WEEK = Duration.ofDays(7);
     private static final Crop.BagTimes TIMES =
             new Crop.BagTimes(WEEK, Duration.ofDays(1), Duration.ofDays(2), Duration.ofDays(5), "test");
@@ -45,7 +49,8 @@ class BagDatesTest {
     }
 
     private static BagDates dates(Head head, double atDay, Duration material, FlowerSigns signs) {
-        return BagDates.of(head, day(atDay), material, TIMES, signs).orElseThrow();
+        return BagDates.of(head, day(atDay), material, TIMES, signs, ZoneOffset.UTC)
+                .orElseThrow();
     }
 
     @Test
@@ -57,6 +62,23 @@ class BagDatesTest {
         assertEquals(BagStage.DUE, dates.stageAt(day(7.9)));
         assertEquals(BagStage.OVERDUE, dates.stageAt(day(8)));
         assertEquals(3, dates.overdueSteps(day(10.5)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // put on,               due: the morning of the seventh day, house time
+        "2026-02-03T07:30:00Z, 2026-02-10T05:00:00Z",
+        "2026-02-03T22:30:00Z, 2026-02-10T05:00:00Z",
+        // after midnight in the house
+        "2026-02-03T23:30:00Z, 2026-02-11T05:00:00Z",
+        // over the night on which the clocks go forward
+        "2026-03-26T10:00:00Z, 2026-04-02T04:00:00Z"
+    })
+    void it_is_due_on_the_morning_of_its_day_whatever_the_hour_it_was_put_on(Instant putOn, Instant due) {
+        Head head = head(new Bagging(new MaterialId("paper"), putOn, Optional.empty()));
+        BagDates dates = BagDates.of(head, putOn, WEEK, TIMES, FlowerSigns.NOT_NOTED, ZoneId.of("Europe/Copenhagen"))
+                .orElseThrow();
+        assertEquals(due, dates.due());
     }
 
     @Test
@@ -94,6 +116,7 @@ class BagDatesTest {
     @Test
     void a_bare_head_has_no_dates() {
         Head head = head(bagging(0, Optional.of(day(3))));
-        assertTrue(BagDates.of(head, day(4), WEEK, TIMES, FlowerSigns.NOT_NOTED).isEmpty());
+        assertTrue(BagDates.of(head, day(4), WEEK, TIMES, FlowerSigns.NOT_NOTED, ZoneOffset.UTC)
+                .isEmpty());
     }
 }

@@ -2,6 +2,7 @@ package bagward.mould;
 
 import bagward.bag.BagClimate;
 import bagward.bag.Banded;
+import bagward.bag.FilmWetness;
 import bagward.climate.RegularSeries;
 import bagward.climate.TimeGrid;
 import java.time.Duration;
@@ -58,7 +59,10 @@ final class Bags {
         double[] temperature = cells.stream().mapToDouble(c -> c[0]).toArray();
         double[] humidity = cells.stream().mapToDouble(c -> c[1]).toArray();
         return new BagClimate(
-                banded(grid, temperature, 0, 100), banded(grid, humidity, spread, 100), new BitSet(), film);
+                banded(grid, temperature, 0, 100),
+                banded(grid, humidity, spread, 100),
+                new BitSet(),
+                new FilmWetness(new BitSet(), film, film));
     }
 
     private static Banded banded(TimeGrid grid, double[] values, double spread, double highest) {

@@ -49,6 +49,7 @@ class InfectionLogitTest {
         assertEquals(
                 "wet 30.0 h at 5 °C, Botrytis does not gain at this temperature (outside what the model was fitted on)",
                 MODEL.reason("Botrytis", 30, 5, MODEL.usualBands()));
-        assertEquals("wet 12.0 h at 20 °C, Botrytis needs 14.4 h", MODEL.reason("Botrytis", 12, 20, MODEL.usualBands()));
+        assertEquals(
+                "wet 12.0 h at 20 °C, Botrytis needs 14.4 h", MODEL.reason("Botrytis", 12, 20, MODEL.usualBands()));
     }
 }

@@ -507,6 +507,7 @@ class LiveWatchTest {
                 Map.of(),
                 known.rules(),
                 known.organisms(),
+                known.crop(),
                 known.readings(),
                 known.quarantine(),
                 known.checks(),

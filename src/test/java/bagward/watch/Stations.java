@@ -36,6 +36,7 @@ final class Stations {
                 SCENARIO.materials(),
                 SCENARIO.rules(),
                 SCENARIO.organisms(),
+                SCENARIO.crop(),
                 stores.readings(),
                 stores.quarantine(),
                 new SensorChecks(stores.sensorChecks()),

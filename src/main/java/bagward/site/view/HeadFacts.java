@@ -62,6 +62,7 @@ public final class HeadFacts {
             facts.add(new Fact("Damp without a break", Words.span(bag.dampFor())));
         }
         facts.add(new Fact("Mould", RiskWords.inFull(bag.risk())));
+        bag.care().ifPresent(care -> facts.addAll(CareFacts.of(care, bag.risk().band(), board.at(), board.zone())));
         facts.add(new Fact(
                 "Comes off",
                 Words.day(bag.due(), board.zone()) + ", " + Words.dueIn(bag.due(), board.at(), board.zone())));

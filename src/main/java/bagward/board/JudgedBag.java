@@ -1,0 +1,43 @@
+package bagward.board;
+
+import bagward.alarm.BagDampRule;
+import bagward.alarm.BagDueRule;
+import bagward.alarm.BagHotRule;
+import bagward.alarm.BagMouldRule;
+import bagward.alarm.Rule;
+import bagward.alarm.Verdict;
+import bagward.bag.BagClimate;
+import bagward.bag.Bagging;
+import bagward.bag.Head;
+import bagward.mould.Ahead;
+import bagward.mould.MouldCourse;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Optional;
+
+/**
+ * A bag with everything that rules about bags look at.
+ *
+ * @param head the head
+ * @param bagging the bag that is on
+ * @param climate inside this bag
+ * @param course mould risk of the head since its first bag
+ * @param ahead what the outlook would add to it; empty without one
+ * @param due when the bag is due to come off
+ */
+record JudgedBag(
+        Head head, Bagging bagging, BagClimate climate, MouldCourse course, Optional<Ahead> ahead, Instant due) {
+    /** What a rule says of the bag; empty if it is not about bags. */
+    Optional<Verdict> verdict(Rule general, Instant now, ZoneId zone) {
+        Rule rule = general.at(head.spot().house(), Optional.of(bagging.material()));
+        return switch (rule.kind()) {
+            case BAG_DAMP -> Optional.of(BagDampRule.judge(rule, head.tag(), climate, now));
+            case BAG_HOT -> Optional.of(BagHotRule.judge(rule, head.tag(), climate, now));
+            case BAG_DUE -> Optional.of(BagDueRule.judge(rule, head.tag(), bagging.putOn(), due, now));
+            case BAG_MOULD ->
+                Optional.of(new BagMouldRule(rule, now, zone).judge(head.tag(), climate, course.high(), ahead));
+            case SENSOR_SILENT, SENSOR_BATTERY, SENSOR_CLOCK, STORE_AWAY, SPOOL_FILLING, DISK_FILLING, STATION_CLOCK ->
+                Optional.empty();
+        };
+    }
+}
