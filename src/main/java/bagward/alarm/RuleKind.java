@@ -13,6 +13,10 @@ public enum RuleKind {
     BAG_MOULD("bag-mould", "h", 0, 24),
     /** Days the bag is on reached its due day plus the limit, days; 0 is the due day. */
     BAG_DUE("bag-due", "d", -30, 60),
+    /** A bag with a sensor holds back more vapour than it should by at least the limit, as a share of closure. */
+    BAG_SHUT("bag-shut", "of closure", 0.1, 1),
+    /** A bag with a sensor holds back less vapour than it should by at least the limit, as a share of closure. */
+    BAG_OFF("bag-off", "of closure", 0.1, 1),
     /** A sensor was not heard for the limit times its expected interval. */
     SENSOR_SILENT("sensor-silent", "intervals", 2, 1000),
     /** Battery of a sensor at or below the limit, % of a full one; the deadband lies above the limit. */

@@ -7,11 +7,12 @@ import java.time.Instant;
  *
  * @param verdict the judgement
  * @param at the end of the hours it was judged by
+ * @param since since when it has sat so without a break, as far as is known
  * @param closure closure over those hours; NaN if it cannot be told
  * @param expected what is believed of this bag at that time of day, with its doubt and that of the sensors
  * @param because one sentence with the numbers
  */
-public record BagFit(Verdict verdict, Instant at, double closure, Spread expected, String because) {
+public record BagFit(Verdict verdict, Instant at, Instant since, double closure, Spread expected, String because) {
     /** How it sits. */
     public enum Verdict {
         /** As it should. */

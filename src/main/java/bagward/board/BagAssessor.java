@@ -42,10 +42,10 @@ final class BagAssessor {
         BagClimate sinceFirst = source.sinceFirst(head, bagging, climate);
         MouldCourse course = MouldCourse.of(sinceFirst, in.organisms());
         Optional<SensorLoan> loan = BagClimateSource.running(in.register().loans(), head, in.now());
-        BagInsight insight = insight(head, bagging, loan);
+        BagInsight insight = insight(head, bagging);
         HeadCare care = care(head, bagging, sinceFirst, insight.tonight().map(o -> course.ahead(o.climate())));
         Instant due = care.dates().due();
-        List<Verdict> verdicts = verdicts(new JudgedBag(head, bagging, climate, course, care.ahead(), due));
+        List<Verdict> verdicts = verdicts(new JudgedBag(head, bagging, climate, course, care.ahead(), due, insight.fit()));
         int cell = Measures.newestKnown(climate.temperature().middle(), in.now());
         BagView view = new BagView(
                 head,
@@ -64,14 +64,10 @@ final class BagAssessor {
         return new BagFinding(view, verdicts);
     }
 
-    private BagInsight insight(Head head, Bagging bagging, Optional<SensorLoan> loan) {
+    private BagInsight insight(Head head, Bagging bagging) {
         Optional<BagBelief> belief = source.material(bagging).map(known -> source.belief(known, head, bagging));
-        Optional<Taught> taught = in.knowledge().of(head.tag(), bagging);
         return new BagInsight(
-                belief,
-                taught.flatMap(Taught::lesson).isPresent(),
-                loan.isPresent() ? taught.flatMap(Taught::fit) : Optional.empty(),
-                belief.flatMap(known -> source.tonight(known, head)));
+                belief, in.knowledge().of(head.tag(), bagging), belief.flatMap(known -> source.tonight(known, head)));
     }
 
     private HeadCare care(Head head, Bagging bagging, BagClimate sinceFirst, Optional<Ahead> ahead) {

@@ -9,11 +9,20 @@ import java.util.Optional;
  * What lies behind the numbers of a bag.
  *
  * @param belief what its estimate rests on; empty if its material is no longer configured
- * @param own whether a sensor in this very bag taught it
- * @param fit how the sensor in it finds the bag to sit; empty without one
+ * @param taught what a sensor in this very bag has told; empty if none hung in it
  * @param tonight what is to be expected in it until the next morning; empty without an outlook of its house
  */
-public record BagInsight(Optional<BagBelief> belief, boolean own, Optional<BagFit> fit, Optional<BagOutlook> tonight) {
+public record BagInsight(Optional<BagBelief> belief, Optional<Taught> taught, Optional<BagOutlook> tonight) {
     /** Nothing. */
-    public static final BagInsight NONE = new BagInsight(Optional.empty(), false, Optional.empty(), Optional.empty());
+    public static final BagInsight NONE = new BagInsight(Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** Whether a sensor in this very bag taught what is believed of it. */
+    public boolean own() {
+        return taught.flatMap(Taught::lesson).isPresent();
+    }
+
+    /** How the sensor that hangs in it finds the bag to sit; empty without one. */
+    public Optional<BagFit> fit() {
+        return taught.flatMap(Taught::fit);
+    }
 }

@@ -2,11 +2,13 @@ package bagward.board;
 
 import bagward.alarm.BagDampRule;
 import bagward.alarm.BagDueRule;
+import bagward.alarm.BagFitRule;
 import bagward.alarm.BagHotRule;
 import bagward.alarm.BagMouldRule;
 import bagward.alarm.Rule;
 import bagward.alarm.Verdict;
 import bagward.bag.BagClimate;
+import bagward.bag.BagFit;
 import bagward.bag.Bagging;
 import bagward.bag.Head;
 import bagward.mould.Ahead;
@@ -24,9 +26,16 @@ import java.util.Optional;
  * @param course mould risk of the head since its first bag
  * @param ahead what the outlook would add to it; empty without one
  * @param due when the bag is due to come off
+ * @param fit how the sensor in it finds the bag to sit; empty without one
  */
 record JudgedBag(
-        Head head, Bagging bagging, BagClimate climate, MouldCourse course, Optional<Ahead> ahead, Instant due) {
+        Head head,
+        Bagging bagging,
+        BagClimate climate,
+        MouldCourse course,
+        Optional<Ahead> ahead,
+        Instant due,
+        Optional<BagFit> fit) {
     /** What a rule says of the bag; empty if it is not about bags. */
     Optional<Verdict> verdict(Rule general, Instant now, ZoneId zone) {
         Rule rule = general.at(head.spot().house(), Optional.of(bagging.material()));
@@ -36,6 +45,7 @@ record JudgedBag(
             case BAG_DUE -> Optional.of(BagDueRule.judge(rule, head.tag(), bagging.putOn(), due, now));
             case BAG_MOULD ->
                 Optional.of(new BagMouldRule(rule, now, zone).judge(head.tag(), climate, course.high(), ahead));
+            case BAG_SHUT, BAG_OFF -> fit.map(sits -> BagFitRule.judge(rule, head.tag(), sits));
             case SENSOR_SILENT, SENSOR_BATTERY, SENSOR_CLOCK, STORE_AWAY, SPOOL_FILLING, DISK_FILLING, STATION_CLOCK ->
                 Optional.empty();
         };

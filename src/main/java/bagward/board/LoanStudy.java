@@ -1,7 +1,9 @@
 package bagward.board;
 
+import bagward.bag.BagFitCheck;
 import bagward.bag.BagLearning;
 import bagward.bag.BagLesson;
+import bagward.bag.BagMaterial;
 import bagward.bag.Bagging;
 import bagward.bag.SensorLoan;
 import bagward.bag.SensorOffset;
@@ -39,12 +41,18 @@ public record LoanStudy(SensorLoan loan, Bagging bagging, SensoredBag bag, Optio
      * @param station houses and sensors
      * @param lent the sensor and the bag
      * @param loans all loans, to know when the sensor hung in no bag
+     * @param material what the bag is made of
      * @param readings those before {@code until} are looked at
      * @param until end of what is known
      * @return empty if the sensor is no longer configured or loan and bag do not overlap by a step
      */
     public static Optional<LoanStudy> of(
-            Station station, Lessons.Lent lent, List<SensorLoan> loans, ReadingSource readings, Instant until) {
+            Station station,
+            Lessons.Lent lent,
+            List<SensorLoan> loans,
+            BagMaterial material,
+            ReadingSource readings,
+            Instant until) {
         SensorLoan loan = lent.loan();
         Bagging bagging = lent.bagging();
         Spot spot = lent.head().spot();
@@ -63,7 +71,8 @@ public record LoanStudy(SensorLoan loan, Bagging bagging, SensoredBag bag, Optio
         int first = around.indexOf(from);
         int end = Math.min(around.size(), around.indexOf(to.minusMillis(1)) + 1);
         SensoredBag bag = new SensoredBag(house.part(first, end), inside.part(first, end), pair);
-        return Optional.of(new LoanStudy(loan, bagging, bag, BagLearning.lesson(bag)));
+        return Optional.of(
+                new LoanStudy(loan, bagging, bag, BagLearning.lesson(BagFitCheck.whileItSatWell(bag, material))));
     }
 
     /** End of the readings that a loan teaches from. */

@@ -50,6 +50,7 @@ public final class Site implements AutoCloseable {
         new StartPages(pages, settings.wall(), parts.pollen()).addTo(routes);
         HeadPages heads = new HeadPages(pages, settings);
         heads.addTo(routes);
+        new EstimatePages(pages, heads, settings).addTo(routes);
         new HeadEntries(pages, heads).addTo(routes);
         new PutOnPages(pages, settings).addTo(routes);
         new ImportPages(pages).addTo(routes);

@@ -91,7 +91,9 @@ final class KnowledgeKeeper {
         }
         Instant from = lent.loan().from().minus(LoanStudy.BESIDE);
         ReadingSource source = from.isBefore(now.minus(window)) ? parts.climateReadings() : inMemory;
-        Optional<LoanStudy> study = LoanStudy.of(parts.station(), lent, register.loans(), source, now);
+        Optional<LoanStudy> study = Optional.ofNullable(
+                        parts.materials().get(lent.bagging().material()))
+                .flatMap(material -> LoanStudy.of(parts.station(), lent, register.loans(), material, source, now));
         Instant over = lent.end(now).plus(LoanStudy.BESIDE);
         if (!lent.runsAt(now) && over.isBefore(now)) {
             ended.put(lent, new Kept(from, over, study));

@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.function.Consumer;
 
 /** A greenhouse over some days with weather of its own, and bags of one material in it; same seed, same season. */
@@ -27,7 +28,9 @@ final class SimulatedSeason {
     private final double filmHeatGain;
 
     SimulatedSeason(long seed, int days) {
-        random = new Random(seed);
+        // The first numbers of Random are alike for neighbouring seeds: whole blocks of seasons would share their
+        // material.
+        random = new Random(new SplittableRandom(seed).nextLong());
         minutes = days * 1440;
         temperature = new double[minutes];
         vapour = new double[minutes];

@@ -11,12 +11,9 @@ import bagward.bag.Outlook;
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
 import bagward.climate.Reading;
-import bagward.station.HouseId;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -29,29 +26,6 @@ class KnowledgeTest {
         return board.find(new TagCode(tag)).orElseThrow().insight();
     }
 
-    private static BoardInputs knowing(BoardInputs in) {
-        List<LoanStudy> studies = Lessons.lent(in.register(), in.now()).stream()
-                .flatMap(lent ->
-                        LoanStudy.of(in.station(), lent, in.register().loans(), in.readings(), in.now()).stream())
-                .toList();
-        Map<HouseId, Outlook> outlooks = new HashMap<>();
-        in.station()
-                .houses()
-                .forEach(house ->
-                        outlooks.put(house.id(), Lessons.outlook(in.station(), house.id(), in.readings(), in.now())));
-        return new BoardInputs(
-                in.now(),
-                in.station(),
-                in.register(),
-                in.materials(),
-                in.readings(),
-                in.rules(),
-                in.organisms(),
-                in.crop(),
-                Lessons.known(studies, in.materials(), outlooks, in.now()),
-                in.system());
-    }
-
     private static BagBelief belief(BoardInputs in, String tag) {
         return insight(in, tag).belief().orElseThrow();
     }
@@ -61,7 +35,7 @@ class KnowledgeTest {
         BoardInputs in = Scenario.lent().at(60);
         BagBelief before = belief(in, "S-2");
 
-        BagBelief after = belief(knowing(in), "S-2");
+        BagBelief after = belief(Scenario.knowing(in), "S-2");
 
         assertEquals(0, before.sensoredBags());
         assertEquals(1, after.sensoredBags());
@@ -70,7 +44,7 @@ class KnowledgeTest {
 
     @Test
     void the_bag_itself_is_believed_its_own_sensor_more_than_the_others_are() {
-        BoardInputs in = knowing(Scenario.lentAndGivenBack().at(70));
+        BoardInputs in = Scenario.knowing(Scenario.lentAndGivenBack().at(70));
 
         assertTrue(insight(in, "S-1").own());
         assertFalse(insight(in, "S-2").own());
@@ -82,7 +56,7 @@ class KnowledgeTest {
 
     @Test
     void what_was_taught_stays_when_the_sensor_is_out_and_the_bag_is_off() {
-        BoardInputs in = knowing(Scenario.lentAndGivenBack()
+        BoardInputs in = Scenario.knowing(Scenario.lentAndGivenBack()
                 .change(new RegisterChange.TakeOff(LENT_TO, Scenario.hours(62)))
                 .at(70));
 
@@ -91,7 +65,7 @@ class KnowledgeTest {
 
     @Test
     void a_bag_that_was_swapped_while_a_sensor_was_lent_does_not_teach_for_the_next_one() {
-        BoardInputs in = knowing(Scenario.lentAndGivenBack()
+        BoardInputs in = Scenario.knowing(Scenario.lentAndGivenBack()
                 .change(new RegisterChange.Swap(LENT_TO, Scenario.hours(61), Scenario.FILM))
                 .at(70));
 
@@ -105,17 +79,17 @@ class KnowledgeTest {
         List<Reading> shuffled = new ArrayList<>(scenario.readings());
         Collections.shuffle(shuffled, new Random(7));
 
-        Knowledge inOrder = knowing(scenario.at(70)).knowledge();
-        Knowledge anyOrder =
-                knowing(scenario.at(70, shuffled, Scenario.materials())).knowledge();
+        Knowledge inOrder = Scenario.knowing(scenario.at(70)).knowledge();
+        Knowledge anyOrder = Scenario.knowing(scenario.at(70, shuffled, Scenario.materials()))
+                .knowledge();
 
         assertEquals(inOrder.taught(), anyOrder.taught());
     }
 
     @Test
     void readings_after_the_sensor_was_taken_out_teach_nothing() {
-        Knowledge stopped = knowing(Scenario.lentAndGivenBack().at(70)).knowledge();
-        Knowledge wentOn = knowing(Scenario.lentAndGivenBack()
+        Knowledge stopped = Scenario.knowing(Scenario.lentAndGivenBack().at(70)).knowledge();
+        Knowledge wentOn = Scenario.knowing(Scenario.lentAndGivenBack()
                         .heard(Scenario.SPARE, 60, 70, 25, 20)
                         .at(70))
                 .knowledge();
@@ -125,7 +99,7 @@ class KnowledgeTest {
 
     @Test
     void a_board_without_three_nights_says_why_it_foretells_nothing() {
-        Board board = Scenario.tick(knowing(Scenario.lent().at(42)), AlarmBook.EMPTY);
+        Board board = Scenario.tick(Scenario.knowing(Scenario.lent().at(42)), AlarmBook.EMPTY);
 
         Outlook.None none =
                 assertInstanceOf(Outlook.None.class, board.houses().get(0).tonight());
@@ -139,7 +113,7 @@ class KnowledgeTest {
                 .heard(Scenario.SOUTH_POST, 0, 24 * 5, 14, 80)
                 .bag("S-1", Scenario.SOUTH, Scenario.WINDOW, 1, 6);
 
-        Board board = Scenario.tick(knowing(scenario.at(24 * 4 + 18)), AlarmBook.EMPTY);
+        Board board = Scenario.tick(Scenario.knowing(scenario.at(24 * 4 + 18)), AlarmBook.EMPTY);
 
         Outlook.Night night =
                 assertInstanceOf(Outlook.Night.class, board.houses().get(0).tonight());

@@ -10,6 +10,7 @@ import bagward.alarm.RuleKind;
 import bagward.bag.BagMaterial;
 import bagward.bag.Line;
 import bagward.bag.MaterialId;
+import bagward.bag.Outlook;
 import bagward.bag.Pollination;
 import bagward.bag.PollinationKind;
 import bagward.bag.Register;
@@ -39,6 +40,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -186,6 +188,11 @@ public final class Scenario {
         return lent().change(new RegisterChange.GiveBack(new TagCode("S-1"), hours(60), SPARE.id()));
     }
 
+    /** A bag in a house of 93 %RH for five days. */
+    public static Scenario dampWeek() {
+        return new Scenario(20).heard(SOUTH_POST, 0, 24 * 5, 14, 93).bag("S-1", SOUTH, WINDOW, 1, 6);
+    }
+
     /** Readings of the spare sensor between those of {@link #lent}, higher than they are. */
     public static List<Reading> lentLate() {
         return new Scenario(20).heard(SPARE, 30.05, 40, 14, 99).readings();
@@ -236,12 +243,41 @@ public final class Scenario {
                 CROP);
     }
 
+    static BagMaterial material() {
+        return MATERIAL;
+    }
+
     static Map<MaterialId, BagMaterial> materials() {
         return Map.of(FILM, MATERIAL);
     }
 
+    /** The inputs with all that their readings teach. */
+    public static BoardInputs knowing(BoardInputs in) {
+        List<LoanStudy> studies = Lessons.lent(in.register(), in.now()).stream()
+                .flatMap(lent ->
+                        LoanStudy.of(in.station(), lent, in.register().loans(), material(), in.readings(), in.now())
+                                .stream())
+                .toList();
+        Map<HouseId, Outlook> outlooks = new HashMap<>();
+        in.station()
+                .houses()
+                .forEach(house ->
+                        outlooks.put(house.id(), Lessons.outlook(in.station(), house.id(), in.readings(), in.now())));
+        return new BoardInputs(
+                in.now(),
+                in.station(),
+                in.register(),
+                in.materials(),
+                in.readings(),
+                in.rules(),
+                in.organisms(),
+                in.crop(),
+                Lessons.known(studies, in.materials(), outlooks, in.now()),
+                in.system());
+    }
+
     /** One tick: assess, step, board. */
-    static Board tick(BoardInputs in, AlarmBook before) {
+    public static Board tick(BoardInputs in, AlarmBook before) {
         Assessment assessment = BoardBuilder.assess(in, before);
         return BoardBuilder.board(in, assessment, step(in, before));
     }

@@ -73,12 +73,14 @@ public record BagPage(
      * The climate of the newest bag.
      *
      * @param sentence the chart in one sentence
+     * @param water how long there was water on the film, with its interval
      * @param wide for desks
      * @param narrow for phones
      * @param hours the same by the hour
      * @param whole whether all of the time in the bag is shown
      */
-    public record BagClimateView(String sentence, Chart wide, Chart narrow, List<HourRow> hours, boolean whole) {
+    public record BagClimateView(
+            String sentence, String water, Chart wide, Chart narrow, List<HourRow> hours, boolean whole) {
         static BagClimateView of(BagHistory history, Board board, double dampLimit, boolean whole) {
             Instant end = history.bag().grid().end();
             Instant begin = history.bag().grid().start();
@@ -87,10 +89,20 @@ public record BagPage(
             List<HourRow> hours = HourRow.of(history, board.zone(), from);
             return new BagClimateView(
                     sentence(history, board, dampLimit, from),
+                    water(history, from),
                     BagChart.draw(history, board.zone(), dampLimit, from, 760),
                     BagChart.draw(history, board.zone(), dampLimit, from, 360),
                     hours,
                     whole);
+        }
+
+        private static String water(BagHistory history, Instant from) {
+            var grid = history.bag().grid();
+            int[] cells = history.bag().film().cells(Math.max(0, grid.indexOf(from)), grid.size());
+            return "In that time there was water on the film for about "
+                    + Words.span(grid.step().multipliedBy(cells[1])) + ": for "
+                    + Words.span(grid.step().multipliedBy(cells[0])) + " almost surely, for up to "
+                    + Words.span(grid.step().multipliedBy(cells[2])) + " possibly.";
         }
 
         private static String sentence(BagHistory history, Board board, double dampLimit, Instant from) {

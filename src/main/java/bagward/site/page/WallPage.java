@@ -5,6 +5,7 @@ import bagward.site.plan.Plan;
 import bagward.site.plan.Sheet;
 import bagward.site.view.Fact;
 import bagward.site.view.Round;
+import bagward.site.view.Tonight;
 import bagward.site.view.Words;
 import java.util.List;
 
@@ -15,8 +16,9 @@ import java.util.List;
  * @param round what to do now
  * @param bags how many bags are on, in words
  * @param pollen outlook of each house in a few words
+ * @param tonight what is to be expected in each house, to follow the bags; empty without an outlook
  */
-public record WallPage(Plan plan, Round round, String bags, List<Fact> pollen) {
+public record WallPage(Plan plan, Round round, String bags, List<Fact> pollen, String tonight) {
     /** Copies the list. */
     public WallPage {
         pollen = List.copyOf(pollen);
@@ -28,6 +30,7 @@ public record WallPage(Plan plan, Round round, String bags, List<Fact> pollen) {
                 Plan.of(board, Sheet.WALL),
                 Round.of(board, lines),
                 Words.count(board.bags().size(), "bag on", "bags on"),
-                pollen);
+                pollen,
+                Tonight.lines(board).isEmpty() ? "" : ". Tonight: " + String.join("; ", Tonight.lines(board)) + ".");
     }
 }

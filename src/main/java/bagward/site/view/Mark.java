@@ -12,6 +12,12 @@ public enum Mark {
     HEAT("hot", "M-6 -18A6 6 0 0 1 6 -18V3A12 12 0 1 1 -6 3ZM-2 -14V7A6 6 0 1 0 2 7V-14Z"),
     /** Due: an arrow that lifts the bag off. */
     LIFT("due to come off", "M0 -21L17 -3H7V9H-7V-3H-17ZM-17 14H17V21H-17Z"),
+    /** Shut: two edges that meet. */
+    SHUT("fallen shut", "M-20 -19H20L4 -3V3L20 19H-20L-4 3V-3Z"),
+    /** Off: a bag outline that is open below and lifted. */
+    OFF(
+            "off or torn",
+            "M-17 4V-8C-17 -24 17 -24 17 -8V4H10V-7C10 -15 -10 -15 -10 -7V4ZM-17 13H-6V20H-17ZM6 13H17V20H6Z"),
     /** Silent: a wave that is cut through. */
     SILENT(
             "silent",
@@ -52,6 +58,8 @@ public enum Mark {
             case "bag-damp" -> DROP;
             case "bag-hot" -> HEAT;
             case "bag-due" -> LIFT;
+            case "bag-shut" -> SHUT;
+            case "bag-off" -> OFF;
             case "sensor-silent" -> SILENT;
             case "bag-mould" -> SPORES;
             default -> ALERT;

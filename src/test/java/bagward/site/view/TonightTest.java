@@ -1,0 +1,93 @@
+package bagward.site.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bagward.alarm.AlarmBook;
+import bagward.bag.BagMaterial;
+import bagward.bag.TagCode;
+import bagward.board.Board;
+import bagward.board.BoardBuilder;
+import bagward.board.BoardInputs;
+import bagward.board.Scenario;
+import bagward.climate.Climate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What pages say of tonight, and of how a bag's climate is known. */
+class TonightTest {
+    @Test
+    void a_house_without_three_nights_says_so() {
+        List<Tonight.House> houses = Tonight.of(board(Scenario.lent(), 42));
+
+        assertTrue(
+                houses.get(0).says().startsWith("Only 1 of the last 7 nights have data"),
+                houses.get(0).says());
+        assertEquals("", houses.get(0).skill());
+        assertEquals(List.of(), Tonight.lines(board(Scenario.lent(), 42)));
+    }
+
+    @Test
+    void an_evening_tells_the_dampest_hour_the_wet_hours_and_how_past_outlooks_did() {
+        Board board = board(Scenario.dampWeek(), 24 * 4 + 18);
+
+        Tonight.House house = Tonight.of(board).get(0);
+
+        assertTrue(house.says().startsWith("Up to 93 %RH about "), house.says());
+        assertTrue(house.says().contains("down to 14.0 °C about "), house.says());
+        assertTrue(house.skill().contains("such outlooks were off by"), house.skill());
+        assertEquals("S-1", house.wettest().get(0).tag());
+        assertTrue(
+                house.wettest().get(0).hours().startsWith("wet 11 h ("),
+                house.wettest().toString());
+        assertTrue(
+                Tonight.lines(board).get(0).startsWith("South up to 93 %RH, "),
+                Tonight.lines(board).toString());
+    }
+
+    @Test
+    void the_page_of_an_estimate_has_five_lines_that_tell_where_it_comes_from() {
+        BoardInputs in = Scenario.knowing(Scenario.lentAndGivenBack().at(70));
+        Board board = Scenario.tick(in, AlarmBook.EMPTY);
+
+        List<Fact> other = lines(in, board, "S-2");
+        List<Fact> own = lines(in, board, "S-1");
+
+        assertEquals(
+                List.of("House", "Sun", "Material", "What was learnt", "How sure"),
+                other.stream().map(Fact::name).toList());
+        assertTrue(
+                other.get(0).value().contains("14.0 °C and 70 %RH"),
+                other.get(0).value());
+        assertTrue(
+                other.get(3).value().startsWith("Sensors hung in 1 bag of this material, none in this one."),
+                other.get(3).value());
+        assertTrue(
+                own.get(3).value().contains("in this very bag for 2.0 days"),
+                own.get(3).value());
+        assertTrue(own.get(4).value().startsWith("Now estimated: "), own.get(4).value());
+    }
+
+    @Test
+    void without_any_lent_sensor_the_page_says_that_nothing_was_learnt() {
+        BoardInputs in = Scenario.lent().at(60);
+
+        List<Fact> lines = lines(in, Scenario.tick(in, AlarmBook.EMPTY), "S-2");
+
+        assertTrue(lines.get(3).value().startsWith("Nothing yet"), lines.get(3).value());
+    }
+
+    private static Board board(Scenario scenario, double hour) {
+        return Scenario.tick(Scenario.knowing(scenario.at(hour)), AlarmBook.EMPTY);
+    }
+
+    private static List<Fact> lines(BoardInputs in, Board board, String tag) {
+        var bag = board.find(new TagCode(tag)).orElseThrow();
+        Climate house = BoardBuilder.climate(
+                        in, bag.head(), bag.head().baggings().get(0))
+                .house();
+        Optional<BagMaterial> material = Optional.ofNullable(in.materials().get(bag.material()));
+        return Estimate.lines(bag, material, house);
+    }
+}
