@@ -19,6 +19,7 @@ import picocli.CommandLine.Command;
             DemoCommand.class,
             CheckCommand.class,
             ReplayCommand.class,
+            RehearseCommand.class,
             VersionCommand.class,
             CommandLine.HelpCommand.class
         },

@@ -1,5 +1,6 @@
 package bagward.store;
 
+import java.nio.file.Files;
 import java.sql.SQLException;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -30,6 +31,29 @@ final class Schema {
             throw Trouble.explain(connector.file(), "opening it", e);
         } catch (FlywayException e) {
             throw explain(connector, e);
+        }
+    }
+
+    /**
+     * Checks that a file can be read as it is.
+     *
+     * @throws StoreException if it is missing, damaged, foreign, or its schema is not the newest
+     */
+    static void refuseUnlessCurrent(Connector connector) {
+        if (!Files.isRegularFile(connector.file())) {
+            throw new StoreException(
+                    "store " + connector.file() + " is not there: name the folder of a station that ran");
+        }
+        try (Session session = connector.reader()) {
+            refuseForeignAndNewer(connector);
+            long version = session.number("SELECT max(CAST(version AS INTEGER)) FROM " + HISTORY);
+            if (version < Migrations.newest()) {
+                throw new StoreException(
+                        "store " + connector.file()
+                                + " was last used by an older Bagward: run this one on it once, so that it is brought up to date");
+            }
+        } catch (SQLException e) {
+            throw Trouble.explain(connector.file(), "opening it", e);
         }
     }
 

@@ -2,17 +2,18 @@ package bagward.store;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
 
 /**
  * The store in one SQLite file: readings, quarantine, register changes and alarms. Safe for use by several threads;
  * closing it waits for a write that is under way.
  */
 public final class SqliteStores implements AutoCloseable {
-    private final StoreLock lock;
+    private final Optional<StoreLock> lock;
     private final Database database;
     private final Clock clock;
 
-    private SqliteStores(StoreLock lock, Database database, Clock clock) {
+    private SqliteStores(Optional<StoreLock> lock, Database database, Clock clock) {
         this.lock = lock;
         this.database = database;
         this.clock = clock;
@@ -29,6 +30,18 @@ public final class SqliteStores implements AutoCloseable {
         return open(Connector.to(file), clock);
     }
 
+    /**
+     * Opens a store to look at the past, also while a program watches with it; nothing is to be changed through it.
+     *
+     * @param file the database file
+     * @throws StoreException if there is none, it is damaged or foreign, or of another version than this program
+     */
+    public static SqliteStores look(Path file) {
+        Connector connector = Connector.to(file);
+        Schema.refuseUnlessCurrent(connector);
+        return new SqliteStores(Optional.empty(), new Database(file, connector), Clock.systemUTC());
+    }
+
     static SqliteStores open(Connector connector, Clock clock) {
         StoreLock lock = StoreLock.take(connector.file());
         try {
@@ -37,7 +50,7 @@ public final class SqliteStores implements AutoCloseable {
             lock.close();
             throw e;
         }
-        return new SqliteStores(lock, new Database(connector.file(), connector), clock);
+        return new SqliteStores(Optional.of(lock), new Database(connector.file(), connector), clock);
     }
 
     /** The readings. */
@@ -82,6 +95,6 @@ public final class SqliteStores implements AutoCloseable {
     @Override
     public void close() {
         database.close();
-        lock.close();
+        lock.ifPresent(StoreLock::close);
     }
 }

@@ -32,7 +32,7 @@ class CommandLineTest {
     @Test
     void help_names_every_command_and_exit_code() {
         assertEquals(0, run("--help"));
-        for (String word : new String[] {"run", "demo", "check", "replay", "version", "Exit codes"}) {
+        for (String word : new String[] {"run", "demo", "check", "replay", "rehearse", "version", "Exit codes"}) {
             assertTrue(out.toString().contains(word), () -> word + " is missing in " + out);
         }
     }
