@@ -8,6 +8,7 @@ import bagward.collector.CollectorSettings;
 import bagward.collector.payload.SensorSource;
 import bagward.mould.Crop;
 import bagward.mould.Organism;
+import bagward.notify.DeliverySettings;
 import bagward.site.SiteSettings;
 import bagward.station.Station;
 import java.util.List;
@@ -25,6 +26,7 @@ import java.util.Map;
  * @param crop what the heads of the station bear and how long they take
  * @param rules alarm rules: those of the seeds, and those of the configuration in their place
  * @param store where things are kept
+ * @param deliveries what is delivered, to whom and how
  * @param site address of the pages and size of the wall screen
  */
 record Configuration(
@@ -37,6 +39,7 @@ record Configuration(
         Crop crop,
         List<Rule> rules,
         StoreSettings store,
+        DeliverySettings deliveries,
         SiteSettings site) {
     Configuration {
         sources = List.copyOf(sources);

@@ -16,6 +16,8 @@ import bagward.document.Section;
 import bagward.fault.Fault;
 import bagward.fault.RefusedInputException;
 import bagward.mould.Crop;
+import bagward.notify.DeliveryReader;
+import bagward.notify.DeliverySettings;
 import bagward.site.SiteSettings;
 import bagward.site.WallScreen;
 import bagward.station.Station;
@@ -84,6 +86,7 @@ final class ConfigurationReader {
         Map<MaterialId, BagMaterial> materials = materials(seeds, top);
         List<Rule> rules = rules(seeds, top, station, materials);
         Optional<Crop> crop = crop(seeds, top);
+        Optional<DeliverySettings> deliveries = new DeliveryReader(secrets, folder).read(top);
         SiteSettings site = site(top.findSection("page"), materials, rules);
         top.make(() -> top);
         inspection.throwIfRefused();
@@ -97,6 +100,7 @@ final class ConfigurationReader {
                 crop.orElseThrow(),
                 rules,
                 store,
+                deliveries.orElseThrow(),
                 site);
     }
 

@@ -38,6 +38,7 @@ final class Running implements AutoCloseable {
     private final ReadingSource readings;
     private final LiveWatch watch;
     private final PollenKeeper pollen;
+    private final Delivering delivering;
     private final Site site;
     private final MqttCollector collector;
 
@@ -73,7 +74,8 @@ final class Running implements AutoCloseable {
                     spooling.readings(),
                     spooling.quarantine(),
                     this::stored);
-            // The first board asks the collector how it is, so the collector is made first; it is started last.
+            delivering = started.add(new Delivering(configuration, stores, clock));
+            // The first board asks these how they are, so they are made first; the collector is started last.
             watch = started.add(new LiveWatch(
                     parts(configuration, stores, spooling.readings(), checks, clock), this::watched, settings));
             pollen = started.add(new PollenKeeper(
@@ -86,7 +88,15 @@ final class Running implements AutoCloseable {
             started.add(collector);
             site = started.add(new Site(
                     configuration.site(),
-                    new SiteParts(watch, stores.quarantine(), stores.alarms(), checks, readings, pollen, clock)));
+                    new SiteParts(
+                            watch,
+                            stores.quarantine(),
+                            stores.alarms(),
+                            checks,
+                            readings,
+                            pollen,
+                            delivering.desk(),
+                            clock)));
             collector.start();
         } catch (RuntimeException e) {
             close();
@@ -132,6 +142,7 @@ final class Running implements AutoCloseable {
         List<Health.Part> parts = new ArrayList<>();
         parts.add(new Health.Part("collector", state.connected(), state.says()));
         parts.addAll(spooling.parts(state));
+        parts.add(delivering.part());
         parts.add(probe.disk());
         parts.add(probe.clock());
         return new WatchedParts(
@@ -143,6 +154,7 @@ final class Running implements AutoCloseable {
 
     /** Begins to tick and opens the pages. */
     void open() {
+        delivering.start(watch);
         watch.start();
         pollen.start();
         site.start();

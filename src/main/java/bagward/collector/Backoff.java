@@ -8,9 +8,9 @@ import java.time.Duration;
  * @param first after the first failure
  * @param longest never longer
  */
-record Backoff(Duration first, Duration longest) {
+public record Backoff(Duration first, Duration longest) {
     /** The wait after so many failures in a row, from 1: twice as long each time. */
-    Duration after(int failures) {
+    public Duration after(int failures) {
         int doublings = Math.min(Math.max(failures, 1) - 1, 20);
         Duration wait = first.multipliedBy(1L << doublings);
         return wait.compareTo(longest) > 0 ? longest : wait;

@@ -39,6 +39,8 @@ enum Notice {
     WITHDRAWN("Withdrawn: the check no longer counts."),
     /** A check of a sensor was gone. */
     NO_CHECK("There is no such check that still counts."),
+    /** A channel is tried. */
+    TRIAL("On its way: a trial waits for this channel. Its state is below."),
     /** A name was set. */
     NAME("Your name is kept on this device."),
     /** A pollen score was entered. */

@@ -58,6 +58,8 @@ public final class Site implements AutoCloseable {
         new PollenPages(pages, parts.pollen()).addTo(routes);
         new SensorPages(pages, parts.quarantine()).addTo(routes);
         new SensorCheckPages(pages, parts.checks(), parts.rawReadings()).addTo(routes);
+        new DeliveryPages(pages, parts.deliveries()).addTo(routes);
+        new CalendarFeed(pages).addTo(routes);
         new PeoplePages(pages).addTo(routes);
         new JsonInterface(pages).addTo(routes);
         routes.sse("/live", live::join);

@@ -1,6 +1,7 @@
 package bagward.site;
 
 import bagward.climate.ReadingSource;
+import bagward.notify.DeliveryDesk;
 import bagward.store.AlarmStore;
 import bagward.store.QuarantineStore;
 import bagward.watch.PollenWatch;
@@ -17,6 +18,7 @@ import java.time.Clock;
  * @param checks checks of humidity sensors
  * @param rawReadings readings as they were stored, without corrections
  * @param pollen scores and outlooks
+ * @param deliveries messages on their way
  * @param clock the time now; the demo has its own
  */
 public record SiteParts(
@@ -26,4 +28,5 @@ public record SiteParts(
         SensorChecks checks,
         ReadingSource rawReadings,
         PollenWatch pollen,
+        DeliveryDesk deliveries,
         Clock clock) {}

@@ -90,12 +90,14 @@ final class AlarmJson {
                 Json.optional(document, "why", Function.identity()).orElse(""));
     }
 
-    private static ObjectNode withKey(ObjectNode document, AlarmKey key) {
+    /** A document with the key of an alarm added. */
+    static ObjectNode withKey(ObjectNode document, AlarmKey key) {
         return document.put("rule", key.rule().value())
                 .put("subject", key.subject().key());
     }
 
-    private static AlarmKey key(JsonNode document) {
+    /** The key of an alarm in a document. */
+    static AlarmKey key(JsonNode document) {
         return new AlarmKey(new RuleId(Json.text(document, "rule")), SubjectKey.parse(Json.text(document, "subject")));
     }
 

@@ -17,6 +17,7 @@ final class Migrations implements ResourceProvider {
 
     private static final List<String> NAMES = List.of(
             "V1__readings_quarantine_register_alarms.sql", //
+            "V3__outbox.sql", //
             "V4__pollen_scores.sql", //
             "V6__sensor_checks.sql");
 

@@ -5,7 +5,7 @@ import java.time.Clock;
 import java.util.Optional;
 
 /**
- * The store in one SQLite file: readings, quarantine, register changes and alarms. Safe for use by several threads;
+ * The store in one SQLite file: readings, quarantine, register changes, alarms and outbox. Safe for use by several threads;
  * closing it waits for a write that is under way.
  */
 public final class SqliteStores implements AutoCloseable {
@@ -81,6 +81,11 @@ public final class SqliteStores implements AutoCloseable {
     /** The journal of pollen scores. */
     public PollenStore pollen() {
         return new SqlitePollen(database);
+    }
+
+    /** Messages on their way. */
+    public OutboxStore outbox() {
+        return new SqliteOutbox(database);
     }
 
     /**

@@ -38,14 +38,27 @@ public record TrustedCertificates(SSLSocketFactory sockets, X509TrustManager man
                 throw refused(pemFile);
             }
             X509TrustManager manager = trusting(certificates);
-            SSLContext context = SSLContext.getInstance("TLS");
-            context.init(null, new X509TrustManager[] {manager}, null);
-            return new TrustedCertificates(context.getSocketFactory(), manager);
+            return new TrustedCertificates(context(manager).getSocketFactory(), manager);
         } catch (IOException | GeneralSecurityException e) {
             RefusedInputException refused = refused(pemFile);
             refused.addSuppressed(e);
             throw refused;
         }
+    }
+
+    /** What clients speak TLS with that trust these certificates. */
+    public SSLContext context() {
+        try {
+            return context(manager);
+        } catch (GeneralSecurityException e) {
+            throw new IllegalStateException("every Java has TLS", e);
+        }
+    }
+
+    private static SSLContext context(X509TrustManager manager) throws GeneralSecurityException {
+        SSLContext context = SSLContext.getInstance("TLS");
+        context.init(null, new X509TrustManager[] {manager}, null);
+        return context;
     }
 
     private static X509TrustManager trusting(Collection<? extends Certificate> certificates)

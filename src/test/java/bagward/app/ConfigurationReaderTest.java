@@ -31,6 +31,16 @@ class ConfigurationReaderTest {
     private final ConfigurationReader reader = new ConfigurationReader(Path.of("/srv/station"), Map.of());
     private final String example = Packaged.text("config/bagward.yaml");
 
+    /** The example with all that it offers switched on. */
+    private static String switchedOn(String text) {
+        return text.replaceAll("(?m)^#~ ?", "");
+    }
+
+    private static final Map<String, String> SECRETS = Map.of(
+            "BAGWARD_MAIL_PASSWORD", "hunter2",
+            "BAGWARD_GATEWAY_SECRET", "MfKQ9r8GKYqrTwjUPD8ILPZIo2LaLaSw",
+            "BAGWARD_PING_URL", "https://ping.example.org/abc");
+
     private List<String> faultsOf(String text) {
         return assertThrows(RefusedInputException.class, () -> reader.read("bagward.yaml", text, new Inspection()))
                 .faults()
@@ -48,6 +58,34 @@ class ConfigurationReaderTest {
         assertTrue(read.materials().containsKey(new MaterialId("film-house")));
         assertTrue(read.materials().size() > 3, "the materials of the seeds are there too");
         assertTrue(read.rules().stream().anyMatch(r -> r.id().equals(new RuleId("sensor-silent-long"))));
+    }
+
+    @Test
+    void the_example_is_sound_with_deliveries_switched_on_and_shows_no_secret() {
+        Configuration read = new ConfigurationReader(Path.of("/srv/station"), SECRETS)
+                .read("bagward.yaml", switchedOn(example), new Inspection());
+        assertEquals(3, read.deliveries().channels().size());
+        assertEquals(
+                List.of("Ruth"),
+                read.deliveries().plan().people().stream()
+                        .map(bagward.message.Person::name)
+                        .toList());
+        SECRETS.values()
+                .forEach(secret ->
+                        assertFalse(read.deliveries().channels().toString().contains(secret)));
+    }
+
+    @Test
+    void deliveries_without_their_secrets_or_their_server_are_refused() {
+        List<String> faults = faultsOf(switchedOn(example).replaceAll("security: starttls", "security: none"));
+        assertEquals(4, faults.size(), faults::toString);
+        assertTrue(faults.get(1).contains("must name an environment variable that is set"), faults::toString);
+        assertTrue(
+                faults.stream()
+                        .anyMatch(f -> f.contains("must be starttls or tls unless the server is on this machine")),
+                faults::toString);
+        List<String> serverless = faultsOf(switchedOn(example).replace("  mail:\n", "  post:\n"));
+        assertTrue(serverless.stream().anyMatch(f -> f.contains("needs a mail server")), serverless::toString);
     }
 
     @Test
@@ -80,6 +118,7 @@ class ConfigurationReaderTest {
         Map<String, Set<String>> read = new TreeMap<>();
         for (String text : List.of(
                 example,
+                switchedOn(example),
                 example.replace(
                         "  host: 127.0.0.1                   # this machine only; " + "0.0.0.0 for sensors",
                         "  url: mqtt://broker.example:1883  # sensors"),
@@ -129,6 +168,7 @@ class ConfigurationReaderTest {
         Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(schema());
         assertEquals(List.of(), schema.validate(yaml.readTree(example)));
+        assertEquals(List.of(), schema.validate(yaml.readTree(switchedOn(example))));
         String wrong = example.replace("latitude: 53.2 ", "latitude: 153.2 ").replace("payload: senml", "payload: xml");
         assertEquals(2, schema.validate(yaml.readTree(wrong)).size());
     }

@@ -14,7 +14,8 @@ final class OpenSite implements AutoCloseable {
     final SampleWatch watch = new SampleWatch(clock);
     private final SampleStores stores = new SampleStores(MORNING);
     final SamplePollen pollen = new SamplePollen(clock, watch::register);
-    private final Site site = new Site(SiteShow.settings(0), SiteShow.parts(watch, stores, pollen, clock));
+    final SampleDeliveries deliveries = new SampleDeliveries(watch);
+    private final Site site = new Site(SiteShow.settings(0), SiteShow.parts(watch, stores, pollen, deliveries, clock));
     final Visitor visitor;
 
     OpenSite() {

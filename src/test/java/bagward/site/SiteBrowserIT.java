@@ -41,6 +41,8 @@ class SiteBrowserIT {
             "/alarms/damp-long/bag%3AL-104",
             "/alarms/journal",
             "/alarms/load",
+            "/deliveries",
+            "/answer/" + SampleDeliveries.TOKEN,
             "/sensors",
             "/quarantine",
             "/sensor/spare-2",

@@ -185,7 +185,7 @@ class SitePagesTest {
         SampleStores stores = new SampleStores(OpenSite.MORNING);
         try (Site second = new Site(
                 SiteShow.settings(site.port()),
-                SiteShow.parts(site.watch, stores, site.pollen, java.time.Clock.systemUTC()))) {
+                SiteShow.parts(site.watch, stores, site.pollen, site.deliveries, java.time.Clock.systemUTC()))) {
             SiteException refused = assertThrows(SiteException.class, second::start);
             assertTrue(refused.getMessage().contains("127.0.0.1:" + site.port()));
         }

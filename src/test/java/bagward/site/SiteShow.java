@@ -28,14 +28,17 @@ final class SiteShow {
         }
         SampleStores stores = new SampleStores(clock.instant());
         SamplePollen pollen = new SamplePollen(clock, watch::register);
-        try (Site site = new Site(settings(Integer.parseInt(args[0])), parts(watch, stores, pollen, clock))) {
+        try (Site site = new Site(
+                settings(Integer.parseInt(args[0])),
+                parts(watch, stores, pollen, new SampleDeliveries(watch), clock))) {
             site.start();
             Thread.currentThread().join();
         }
     }
 
     /** The parts of a site around a watch; a spare sensor hung over two salts until one and nine hours ago. */
-    static SiteParts parts(SampleWatch watch, SampleStores stores, SamplePollen pollen, Clock clock) {
+    static SiteParts parts(
+            SampleWatch watch, SampleStores stores, SamplePollen pollen, SampleDeliveries deliveries, Clock clock) {
         Instant now = clock.instant();
         return new SiteParts(
                 watch,
@@ -44,6 +47,7 @@ final class SiteShow {
                 new SensorChecks(new SampleChecks()),
                 SampleChecks.night(SampleStation.SPARE, now.minus(Duration.ofHours(9)), now.minus(Duration.ofHours(1))),
                 pollen,
+                deliveries,
                 clock);
     }
 
