@@ -64,7 +64,9 @@ public record RestedReading(RelativeHumidity humidity, Celsius temperature, doub
     }
 
     private static List<Reading> readings(ReadingSource raw, SeriesId series, Instant at, Duration window) {
-        return raw.readings(series, at.minus(window), at.plusMillis(1));
+        return raw.readings(series, at.minus(window), at.plusMillis(1)).stream()
+                .filter(Reading::timeHolds)
+                .toList();
     }
 
     private static Optional<Celsius> mean(List<Reading> readings) {

@@ -2,6 +2,7 @@ package bagward.site;
 
 import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
+import java.io.IOException;
 
 /** Headers that every answer carries, and limits that every request keeps. */
 final class SafeAnswers {
@@ -10,6 +11,9 @@ final class SafeAnswers {
 
     /** Largest request elsewhere, bytes. */
     static final int LARGEST_FORM = 32 * 1024;
+
+    /** What is larger than this is cut off while it is being sent, bytes. */
+    private static final long LARGEST_TAKEN = 16L * 1024 * 1024;
 
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; "
             + "img-src 'self' data:; connect-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'";
@@ -32,11 +36,27 @@ final class SafeAnswers {
         if (form
                 && (ctx.contentLength() > LARGEST_FORM
                         || (carriesBody(ctx) && ctx.bodyAsBytes().length > LARGEST_FORM))) {
-            throw new ContentTooLargeResponse();
+            refuse(ctx);
         }
         if (ctx.contentLength() > LARGEST_IMPORT) {
-            throw new ContentTooLargeResponse();
+            refuse(ctx);
         }
+    }
+
+    /** Takes in what is still on its way: a browser that is cut off while it sends shows no answer, but a broken line. */
+    private static void refuse(Context ctx) {
+        try {
+            byte[] rest = new byte[LARGEST_FORM];
+            long taken = 0;
+            for (int n = ctx.bodyInputStream().read(rest);
+                    n >= 0 && taken < LARGEST_TAKEN;
+                    n = ctx.bodyInputStream().read(rest)) {
+                taken += n;
+            }
+        } catch (IOException gone) {
+            // The sender has left; nobody is there to be answered.
+        }
+        throw new ContentTooLargeResponse();
     }
 
     private static boolean carriesBody(Context ctx) {

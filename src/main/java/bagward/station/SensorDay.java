@@ -55,7 +55,10 @@ public record SensorDay(
         Span all = new Span(Span.ofDay(today.minusDays(days - 1L), zone).from(), now);
         Map<Quantity, List<Reading>> readings = new EnumMap<>(Quantity.class);
         for (SeriesId series : sensor.climateSeries()) {
-            readings.put(series.quantity(), raw.readings(series, all.from(), now.plusMillis(1)));
+            List<Reading> stored = raw.readings(series, all.from(), now.plusMillis(1));
+            readings.put(
+                    series.quantity(),
+                    stored.stream().filter(Reading::timeHolds).toList());
         }
         List<Finding> findings = findings(sensor, readings, all);
         List<SensorDay> found = new ArrayList<>();

@@ -121,32 +121,6 @@ class NightOutlookTest {
         assertTrue(outlook.wet().most() >= outlook.wet().likely());
     }
 
-    @Test
-    void an_outlook_follows_what_was_so_far_on_the_same_step() {
-        Climate house = house(0.5, 6, 6, 10);
-        ZonedDateTime issue = FIRST.plusDays(20).atTime(20, 0).atZone(ZONE);
-        BagOutlook outlook = NightOutlook.inBag(night(house, issue), BagBelief.prior(Stations.paper()), Sky.UNKNOWN);
-        int now = house.grid().indexOf(issue.toInstant()) + 2;
-        BagClimate soFar = BagClimates.estimate(
-                house.part(now - 8, now),
-                BagBelief.prior(Stations.paper()),
-                house.grid().start(),
-                Sky.UNKNOWN);
-
-        BagClimate whole = outlook.after(soFar);
-
-        assertEquals(8 + 2 + 9 * 4, whole.grid().size());
-        assertEquals(
-                soFar.humidity().middle().valueOrNaN(7),
-                whole.humidity().middle().valueOrNaN(7));
-        assertEquals(
-                outlook.climate().humidity().high().valueOrNaN(0),
-                whole.humidity().high().valueOrNaN(8));
-        assertEquals(
-                outlook.climate().temperature().low().valueOrNaN(9),
-                whole.temperature().low().valueOrNaN(45));
-    }
-
     private static Outlook.Night night(Climate house, ZonedDateTime issue) {
         return assertInstanceOf(Outlook.Night.class, NightOutlook.of(house, ZONE, issue.toInstant()));
     }
