@@ -64,6 +64,10 @@ class ReplayTest {
         return Files.writeString(folder.resolve("recorded.csv"), text);
     }
 
+    /** The usual settings of a station that takes old recordings. */
+    private static final CollectorSettings LONG_AGO = new CollectorSettings(
+            "bagward", 500, Duration.ofMillis(50), Duration.ofMinutes(5), Duration.ofDays(36_500), true);
+
     private static List<SensorSource> sources() {
         Inspection inspection = new Inspection();
         Section top = Section.parse("sensors.yaml", """
@@ -94,7 +98,7 @@ class ReplayTest {
                 MqttCollector collector = new MqttCollector(
                         StationClock.trusted(Clock.systemUTC()),
                         broker.settings(),
-                        CollectorSettings.USUAL,
+                        LONG_AGO,
                         sources(),
                         store,
                         store,
