@@ -20,6 +20,9 @@ import picocli.CommandLine.Command;
             CheckCommand.class,
             ReplayCommand.class,
             RehearseCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
+            InspectCommand.class,
             VersionCommand.class,
             CommandLine.HelpCommand.class
         },
@@ -29,7 +32,7 @@ import picocli.CommandLine.Command;
             "1:a defect of the program; please report it with the log",
             "2:wrong command line",
             "3:a configuration or file was refused; nothing was started or changed",
-            "4:a part could not start or stopped: address in use, store locked, broker out of reach"
+            "4:a part could not start or stopped: address in use, store locked or damaged, broker out of reach"
         })
 public final class Bagward {
     private Bagward() {}

@@ -11,6 +11,7 @@ import bagward.mould.Organism;
 import bagward.notify.DeliverySettings;
 import bagward.site.SiteSettings;
 import bagward.station.Station;
+import bagward.watch.KeepingSettings;
 import java.util.List;
 import java.util.Map;
 
@@ -27,6 +28,7 @@ import java.util.Map;
  * @param rules alarm rules: those of the seeds, and those of the configuration in their place
  * @param store where things are kept
  * @param deliveries what is delivered, to whom and how
+ * @param keeping how long what is kept, and how it is copied
  * @param site address of the pages and size of the wall screen
  */
 record Configuration(
@@ -40,6 +42,7 @@ record Configuration(
         List<Rule> rules,
         StoreSettings store,
         DeliverySettings deliveries,
+        KeepingSettings keeping,
         SiteSettings site) {
     Configuration {
         sources = List.copyOf(sources);

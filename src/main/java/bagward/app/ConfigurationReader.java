@@ -22,6 +22,7 @@ import bagward.site.SiteSettings;
 import bagward.site.WallScreen;
 import bagward.station.Station;
 import bagward.station.StationReader;
+import bagward.watch.KeepingSettings;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -79,6 +80,7 @@ final class ConfigurationReader {
         Optional<Station> station = StationReader.read(top.section("station"), top.sections("houses", 1), sensors);
         List<SensorSource> sources = CollectorReader.sources(sensors);
         StoreSettings store = StoreSettings.read(top.findSection("store"), folder, secrets);
+        KeepingSettings keeping = KeepingReader.read(top.findSection("keeping"), folder);
         Optional<BrokerSettings> broker =
                 CollectorReader.broker(top.section("broker"), store.folder().resolve("broker"), secrets);
         Optional<CollectorSettings> collector = CollectorReader.settings(top.findSection("collector"));
@@ -101,6 +103,7 @@ final class ConfigurationReader {
                 rules,
                 store,
                 deliveries.orElseThrow(),
+                keeping,
                 site);
     }
 

@@ -34,6 +34,7 @@ final class Running implements AutoCloseable {
     private final Parts started = new Parts();
     private final Configuration configuration;
     private final SystemProbe probe;
+    private final Keeping keeping;
     private final Spooling spooling;
     private final ReadingSource readings;
     private final LiveWatch watch;
@@ -59,7 +60,16 @@ final class Running implements AutoCloseable {
         try {
             SqliteStores stores = started.add(SqliteStores.open(database(configuration), clock));
             ReadingsPlace place = started.add(ReadingsPlace.open(configuration.store(), stores, clock));
-            spooling = started.add(Spooling.open(configuration.store(), place.readings(), stores.quarantine(), clock));
+            keeping = started.add(new Keeping(
+                    configuration.keeping(),
+                    configuration.station(),
+                    database(configuration),
+                    stores,
+                    place.readings(),
+                    clock,
+                    () -> watch().register()));
+            spooling =
+                    started.add(Spooling.open(configuration.store(), keeping.readings(), stores.quarantine(), clock));
             readings = spooling.readings();
             SensorChecks checks = new SensorChecks(stores.sensorChecks());
             if (configuration.broker() instanceof BrokerSettings.Embedded embedded) {
@@ -96,6 +106,7 @@ final class Running implements AutoCloseable {
                             readings,
                             pollen,
                             delivering.desk(),
+                            keeping.seasons(),
                             clock)));
             collector.start();
         } catch (RuntimeException e) {
@@ -113,7 +124,7 @@ final class Running implements AutoCloseable {
                             + " cannot be made: give another one under store.folder",
                     e);
         }
-        return configuration.store().folder().resolve("bagward.db");
+        return configuration.store().folder().resolve(StoreFileOption.DATABASE);
     }
 
     private static WatchParts parts(
@@ -145,6 +156,7 @@ final class Running implements AutoCloseable {
         parts.add(delivering.part());
         parts.add(probe.disk());
         parts.add(probe.clock());
+        parts.addAll(keeping.parts());
         return new WatchedParts(
                 parts,
                 state.lastMessageAt(),
@@ -157,6 +169,7 @@ final class Running implements AutoCloseable {
         delivering.start(watch);
         watch.start();
         pollen.start();
+        keeping.start();
         site.start();
     }
 

@@ -5,6 +5,7 @@ import bagward.notify.DeliveryDesk;
 import bagward.store.AlarmStore;
 import bagward.store.QuarantineStore;
 import bagward.watch.PollenWatch;
+import bagward.watch.Seasons;
 import bagward.watch.SensorChecks;
 import bagward.watch.Watch;
 import java.time.Clock;
@@ -19,6 +20,7 @@ import java.time.Clock;
  * @param rawReadings readings as they were stored, without corrections
  * @param pollen scores and outlooks
  * @param deliveries messages on their way
+ * @param seasons houses over months and years
  * @param clock the time now; the demo has its own
  */
 public record SiteParts(
@@ -29,4 +31,5 @@ public record SiteParts(
         ReadingSource rawReadings,
         PollenWatch pollen,
         DeliveryDesk deliveries,
+        Seasons seasons,
         Clock clock) {}

@@ -79,10 +79,15 @@ public final class PlaceClimates {
 
     /** One series of a sensor on a grid; readings hold for three expected intervals. */
     public static RegularSeries series(Sensor sensor, Quantity quantity, ReadingSource source, TimeGrid grid) {
-        Duration hold = sensor.expectedEvery().multipliedBy(HOLD_INTERVALS);
+        Duration hold = hold(sensor);
         List<Reading> readings = source.readings(
                 new SeriesId(sensor.id(), quantity), grid.start().minus(hold), grid.end());
         return Resampler.onto(grid, readings, hold);
+    }
+
+    /** Longest time for which a reading of a sensor stands when no other follows. */
+    public static Duration hold(Sensor sensor) {
+        return sensor.expectedEvery().multipliedBy(HOLD_INTERVALS);
     }
 
     /** Where the station is, for sun and light. */

@@ -2,23 +2,15 @@ package bagward.store;
 
 import bagward.climate.Reading;
 import bagward.climate.ReadingFlag;
-import bagward.climate.SeriesId;
 import bagward.store.ReadingStore.Receipt;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /** One batch of readings on its way into the tables, inside a transaction. */
 final class Appending {
-    private static final String NAME =
-            "INSERT INTO series (sensor, quantity, unit) VALUES (?, ?, ?) ON CONFLICT DO NOTHING";
-
-    private static final String NUMBER = "SELECT id FROM series WHERE sensor = ? AND quantity = ?";
-
     private static final String ADD =
             "INSERT INTO reading (series, measured_at, value, flags) VALUES (?, ?, ?, ?) ON CONFLICT DO NOTHING";
 
@@ -29,7 +21,7 @@ final class Appending {
 
     private final Session session;
     private final Instant now;
-    private final Map<SeriesId, Long> numbers = new HashMap<>();
+    private final SeriesNumbers numbers;
     private final List<Quarantined> lowerOnes = new ArrayList<>();
     private int stored;
     private int repeated;
@@ -37,6 +29,7 @@ final class Appending {
 
     Appending(Session session, Instant now) {
         this.session = session;
+        this.numbers = new SeriesNumbers(session);
         this.now = now;
     }
 
@@ -50,7 +43,7 @@ final class Appending {
     }
 
     private void add(Reading reading) throws SQLException {
-        long series = number(reading.series());
+        long series = numbers.of(reading.series());
         long at = reading.measuredAt().toEpochMilli();
         if (session.update(ADD, series, at, reading.value(), ReadingFlag.toBits(reading.flags())) == 1) {
             stored++;
@@ -77,18 +70,5 @@ final class Appending {
 
     private static Reading reading(Reading like, ResultSet row) throws SQLException {
         return new Reading(like.series(), like.measuredAt(), row.getDouble(1), ReadingFlag.ofBits(row.getInt(2)));
-    }
-
-    private long number(SeriesId series) throws SQLException {
-        Long known = numbers.get(series);
-        if (known != null) {
-            return known;
-        }
-        String sensor = series.sensor().value();
-        String quantity = series.quantity().word();
-        session.update(NAME, sensor, quantity, series.quantity().unitCode());
-        long number = session.number(NUMBER, sensor, quantity);
-        numbers.put(series, number);
-        return number;
     }
 }

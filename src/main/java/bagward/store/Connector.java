@@ -41,6 +41,13 @@ record Connector(Path file, int busyMillis, Preparation prepare) {
         return new Session(connection);
     }
 
+    /** A new connection to a file that is empty yet: what may only be set before the first page is written. */
+    Session first() throws SQLException {
+        Session session = new Session(common().createConnection(address()));
+        session.update("PRAGMA auto_vacuum = INCREMENTAL");
+        return session;
+    }
+
     /** A new connection that cannot change anything. */
     Session reader() throws SQLException {
         Session session = new Session(common().createConnection(address()));

@@ -19,12 +19,16 @@ final class Migrations implements ResourceProvider {
             "V1__readings_quarantine_register_alarms.sql", //
             "V3__outbox.sql", //
             "V4__pollen_scores.sql", //
+            "V5__summaries.sql", //
             "V6__sensor_checks.sql");
 
     /** Version of the newest one. */
     static int newest() {
-        String last = NAMES.get(NAMES.size() - 1);
-        return Integer.parseInt(last.substring(1, last.indexOf('_')));
+        return NAMES.stream().mapToInt(Migrations::version).max().orElse(0);
+    }
+
+    private static int version(String name) {
+        return Integer.parseInt(name.substring(1, name.indexOf("__")));
     }
 
     /** The script of a name; null for others, such as the settings that may stand beside a script. */

@@ -3,6 +3,7 @@ package bagward.store;
 import bagward.climate.Reading;
 import bagward.climate.ReadingFlag;
 import bagward.climate.ReadingSource;
+import java.time.Instant;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -21,6 +22,19 @@ public interface ReadingStore extends ReadingSource {
      * @throws StoreException if the batch could not be stored
      */
     Receipt append(List<Reading> batch);
+
+    /**
+     * Deletes the oldest readings of every series before an instant. Others are stored and read meanwhile; call it
+     * until nothing is left. A store that drops old readings by a setting of its own deletes nothing here.
+     *
+     * @param before readings measured before this go
+     * @param most how many at most in one go, above 0
+     * @return how many went; 0 if none is left
+     * @throws StoreException if they could not be deleted; none of them are then
+     */
+    default int deleteBefore(Instant before, int most) {
+        return 0;
+    }
 
     /**
      * The one of two readings of one series and time that is kept: the higher one, and of equal ones either, with the

@@ -1,9 +1,12 @@
 package bagward.store;
 
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.SQLException;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** Brings a store file to the newest version of its schema, and refuses files that are not ours or newer than we. */
 final class Schema {
@@ -11,6 +14,8 @@ final class Schema {
     private static final long APPLICATION_ID = 0x42475744;
 
     private static final String HISTORY = "flyway_schema_history";
+
+    private static final Logger LOG = LoggerFactory.getLogger(Schema.class);
 
     private Schema() {}
 
@@ -25,6 +30,7 @@ final class Schema {
                 claim(connector);
             } else {
                 refuseForeignAndNewer(connector);
+                saveBeforeUpgrade(connector);
             }
             flyway(connector).migrate();
         } catch (SQLException e) {
@@ -65,28 +71,57 @@ final class Schema {
 
     /** Done before the first table is made, so that a start cut short leaves a file that is known as ours. */
     private static void claim(Connector connector) throws SQLException {
-        try (Session session = connector.writer()) {
+        try (Session session = connector.first()) {
             session.update("PRAGMA application_id = " + APPLICATION_ID);
         }
     }
 
     private static void refuseForeignAndNewer(Connector connector) throws SQLException {
         try (Session session = connector.reader()) {
-            if (session.number("PRAGMA application_id") != APPLICATION_ID) {
-                throw new StoreException("store " + connector.file()
-                        + " is a database of another program and was left alone: name another file");
+            refuseForeign(connector.file(), session);
+            long version = version(session);
+            if (version > Migrations.newest()) {
+                throw newer(connector.file(), version);
             }
-            refuseNewer(connector, session);
         }
     }
 
-    private static void refuseNewer(Connector connector, Session session) throws SQLException {
+    /** @throws StoreException if the file is not marked as ours */
+    static void refuseForeign(Path file, Session session) throws SQLException {
+        if (session.number("PRAGMA application_id") != APPLICATION_ID) {
+            throw new StoreException(
+                    "store " + file + " is a database of another program and was left alone: name another file");
+        }
+    }
+
+    /** Version of the schema; 0 if it was only begun. */
+    static long version(Session session) throws SQLException {
         boolean begun = session.number("SELECT count(*) FROM sqlite_schema WHERE name = '" + HISTORY + "'") > 0;
-        long version = begun ? session.number("SELECT max(CAST(version AS INTEGER)) FROM " + HISTORY) : 0;
-        if (version > Migrations.newest()) {
-            throw new StoreException("store " + connector.file() + " has schema version " + version
-                    + ", this Bagward knows versions up to " + Migrations.newest()
-                    + ": use the newer Bagward that wrote it");
+        return begun ? session.number("SELECT coalesce(max(CAST(version AS INTEGER)), 0) FROM " + HISTORY) : 0;
+    }
+
+    /** The refusal of a store that a newer program wrote. */
+    static StoreException newer(Path file, long version) {
+        return new StoreException("store " + file + " has schema version " + version
+                + ", this Bagward knows versions up to " + Migrations.newest()
+                + ": use the newer Bagward that wrote it");
+    }
+
+    /** An older store is copied first, so that the older program can be gone back to. */
+    private static void saveBeforeUpgrade(Connector connector) throws SQLException {
+        long version;
+        try (Session session = connector.reader()) {
+            version = version(session);
+        }
+        if (version == 0 || version == Migrations.newest()) {
+            return;
+        }
+        Path file = connector.file();
+        Path copy = file.resolveSibling(file.getFileName() + ".version-" + version);
+        if (!Files.exists(copy)) {
+            StoreFiles.copy(
+                    file, copy, written -> LOG.info("copying the store before its upgrade: {} MB", written >> 20));
+            LOG.info("the store of version {} was copied to {} before its upgrade", version, copy);
         }
     }
 

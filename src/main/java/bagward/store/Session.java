@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -32,6 +33,13 @@ final class Session implements AutoCloseable {
     /** Runs a statement and says how many rows it changed. */
     int update(String sql, Object... values) throws SQLException {
         return bound(sql, values).executeUpdate();
+    }
+
+    /** Takes the first step of a statement that answers nothing. */
+    void step(String sql) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute(sql);
+        }
     }
 
     /** Every row of a query. */

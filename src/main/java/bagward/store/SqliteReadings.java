@@ -59,6 +59,12 @@ final class SqliteReadings implements ReadingStore {
                         Millis.atOrBefore(atOrBefore)));
     }
 
+    @Override
+    public int deleteBefore(Instant before, int most) {
+        long end = Millis.atOrAfter(before);
+        return database.write("deleting old readings", session -> new Deleting(session, end).delete(most));
+    }
+
     private static Session.Row<Reading> row(SeriesId series) {
         return row -> new Reading(
                 series, Instant.ofEpochMilli(row.getLong(1)), row.getDouble(2), ReadingFlag.ofBits(row.getInt(3)));

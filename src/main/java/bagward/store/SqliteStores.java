@@ -58,6 +58,11 @@ public final class SqliteStores implements AutoCloseable {
         return new SqliteReadings(database, clock);
     }
 
+    /** Summaries of ten minutes and of days. */
+    public SummaryStore summaries() {
+        return new SqliteSummaries(database);
+    }
+
     /** Unusable messages and unknown topics. */
     public QuarantineStore quarantine() {
         return new SqliteQuarantine(database);

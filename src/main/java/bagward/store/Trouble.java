@@ -16,6 +16,11 @@ final class Trouble {
                 "store " + file + ": " + what + " failed; " + remedy(e) + " (" + e.getMessage() + ")", e);
     }
 
+    /** Whether the file itself is damaged. */
+    static boolean isDamage(SQLException e) {
+        return SQLiteErrorCode.getErrorCode(e.getErrorCode() & PRIMARY_CODE) == SQLiteErrorCode.SQLITE_CORRUPT;
+    }
+
     private static String remedy(SQLException e) {
         // Extended codes carry the primary one in their low byte.
         return switch (SQLiteErrorCode.getErrorCode(e.getErrorCode() & PRIMARY_CODE)) {

@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -32,7 +33,8 @@ class CommandLineTest {
     @Test
     void help_names_every_command_and_exit_code() {
         assertEquals(0, run("--help"));
-        for (String word : new String[] {"run", "demo", "check", "replay", "rehearse", "version", "Exit codes"}) {
+        for (String word :
+                List.of("run", "demo", "check", "replay", "rehearse", "backup", "restore", "inspect", "version")) {
             assertTrue(out.toString().contains(word), () -> word + " is missing in " + out);
         }
     }

@@ -43,6 +43,7 @@ class SiteBrowserIT {
             "/alarms/load",
             "/deliveries",
             "/answer/" + SampleDeliveries.TOKEN,
+            "/season",
             "/sensors",
             "/quarantine",
             "/sensor/spare-2",

@@ -43,6 +43,8 @@ class SitePagesTest {
                 "/alarms/damp-long/bag%3AL-104",
                 "/alarms/journal",
                 "/alarms/load",
+                "/season",
+                "/season?days=730",
                 "/sensors",
                 "/quarantine",
                 "/about",

@@ -48,6 +48,7 @@ final class SiteShow {
                 SampleChecks.night(SampleStation.SPARE, now.minus(Duration.ofHours(9)), now.minus(Duration.ofHours(1))),
                 pollen,
                 deliveries,
+                new SampleSeasons(),
                 clock);
     }
 
