@@ -107,7 +107,7 @@ public final class Estimate {
         String origin = humidity.origin() == Origin.MEASURED ? "Now measured by the sensor in it" : "Now estimated";
         return origin + ": " + Words.whole(humidity.value()) + " %RH, and in 90 of 100 hours between "
                 + Words.whole(humidity.low()) + " and " + Words.whole(humidity.high())
-                + ". Rules act on the best value unless they say otherwise. It is no look into the bag.";
+                + ". Rules act on the best value. It is no look into the bag.";
     }
 
     /** "41 % (30 to 52)", kept within what a share can be. */
