@@ -5,6 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bagward.alarm.ActionCard;
+import bagward.alarm.Alarm;
+import bagward.alarm.AlarmKey;
+import bagward.alarm.AlarmPhase;
+import bagward.alarm.Priority;
+import bagward.alarm.Rule;
+import bagward.alarm.RuleId;
+import bagward.alarm.RuleKind;
+import bagward.alarm.Subject;
+import bagward.bag.TagCode;
+import bagward.board.AlarmView;
+import bagward.board.Board;
 import bagward.collector.BrokerLink;
 import bagward.collector.Mosquitto;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -16,6 +28,7 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,6 +50,7 @@ class MqttLineTest {
 
     private final HandClock clock = new HandClock(Letters.NOON);
     private final Map<String, String> heard = new ConcurrentHashMap<>();
+    private final List<String> states = new CopyOnWriteArrayList<>();
     private final Mosquitto broker;
     private MqttClient listener;
 
@@ -60,10 +74,10 @@ class MqttLineTest {
     private MqttClient listen() throws MqttException {
         MqttClient client = new MqttClient(broker.link().url(), "listener", new MemoryPersistence());
         client.connect();
-        client.subscribe(
-                "alder/#",
-                1,
-                (topic, message) -> heard.put(topic, new String(message.getPayload(), StandardCharsets.UTF_8)));
+        client.subscribe("alder/#", 1, (topic, message) -> {
+            heard.put(topic, new String(message.getPayload(), StandardCharsets.UTF_8));
+            states.add(topic.endsWith("/alive") ? state() : topic);
+        });
         return client;
     }
 
@@ -100,10 +114,9 @@ class MqttLineTest {
                 MqttLine line = line(cable.link())) {
             line.start();
             await().atMost(SOON).until(() -> state().equals("running"));
-            heard.clear();
+            states.clear();
             cable.cut();
-            await().atMost(SOON).until(() -> state().equals("gone") || state().equals("running"));
-            await().atMost(SOON).until(() -> state().equals("running"));
+            await().atMost(SOON).until(() -> states.indexOf("gone") >= 0 && state().equals("running"));
         }
     }
 
@@ -130,6 +143,70 @@ class MqttLineTest {
             await().atMost(SOON).until(() -> line.client().isPresent());
             channel.hand(Letters.outgoing(Letters.about("T1", "m2")));
         }
+    }
+
+    @Test
+    void what_an_earlier_run_left_under_our_topics_is_cleared_and_what_holds_is_there_again_after_an_outage()
+            throws Exception {
+        listener.publish("alder/bagward/alarm/bag-damp/bag/GONE", "{}".getBytes(StandardCharsets.UTF_8), 1, true);
+        Board board = new Board(
+                clock.instant(),
+                "Alder Bank",
+                ZoneOffset.UTC,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(damp()),
+                Optional.empty());
+        StatePublisher states = new StatePublisher(SETTINGS.topic());
+        try (MqttLine line = new MqttLine(broker.link(), "test-deliveries", SETTINGS, clock, states)) {
+            line.start();
+            await().atMost(SOON).until(() -> shown(states, board, line, "alder/bagward/alarm/bag-damp/bag/GONE", ""));
+            String here = "alder/bagward/alarm/bag-damp/bag/T1";
+            assertTrue(heard.getOrDefault(here, "").contains("\"state\":\"unacknowledged\""), heard::toString);
+            broker.stop();
+            broker.startAgain();
+            await().atMost(SOON).until(() -> line.client().isPresent());
+            listener = listen();
+            listener.publish(here, new byte[0], 1, true);
+            broker.stop();
+            broker.startAgain();
+            listener = listen();
+            heard.clear();
+            await().atMost(SOON).until(() -> {
+                states.show(board, line);
+                return heard.getOrDefault(here, "").contains("unacknowledged");
+            });
+        }
+    }
+
+    private boolean shown(StatePublisher states, Board board, MqttLine line, String topic, String json) {
+        states.show(board, line);
+        return json.equals(heard.get(topic));
+    }
+
+    private static AlarmView damp() {
+        Rule rule = new Rule(
+                new RuleId("bag-damp"),
+                "Damp",
+                RuleKind.BAG_DAMP,
+                90,
+                2,
+                Duration.ZERO,
+                Duration.ZERO,
+                Priority.HIGH,
+                new ActionCard("Look.", "It moulds.", "Now.", "It dries.", ""));
+        AlarmKey key = new AlarmKey(rule.id(), new Subject.Bag(new TagCode("T1")));
+        Alarm alarm = new Alarm(
+                key,
+                AlarmPhase.UNACKNOWLEDGED,
+                Letters.NOON,
+                Optional.of(Letters.NOON),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "damp");
+        return new AlarmView(alarm, rule, Optional.empty());
     }
 
     /** A cable to the broker that can be cut without a farewell. */
