@@ -12,6 +12,9 @@ import org.junit.jupiter.api.Test;
 
 /** When boards are made. */
 class TickerTest {
+    /** On a busy machine a run notes its start some ms after the ticker has, which makes the pause after it look shorter. */
+    private static final long NOTED_LATE = 10;
+
     private static final Duration LONG = Duration.ofHours(1);
 
     private record Run(long start, long end) {}
@@ -59,7 +62,7 @@ class TickerTest {
             Run before = runs.get(i - 1);
             long pause = runs.get(i).start() - before.start();
             assertTrue(pause >= 2 * (before.end() - before.start()), "no rest after run " + (i - 1));
-            assertTrue(pause >= TimeUnit.MILLISECONDS.toNanos(shortest), "run " + i + " came too soon");
+            assertTrue(pause >= TimeUnit.MILLISECONDS.toNanos(shortest - NOTED_LATE), "run " + i + " came too soon");
         }
     }
 
