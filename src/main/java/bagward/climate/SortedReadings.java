@@ -35,28 +35,14 @@ public final class SortedReadings implements ReadingSource {
     @Override
     public List<Reading> readings(SeriesId id, Instant from, Instant to) {
         List<Reading> all = series.getOrDefault(id, List.of());
-        int first = firstFrom(all, from);
-        return all.subList(first, Math.max(first, firstFrom(all, to)));
+        int first = ByTime.firstFrom(all, from);
+        return all.subList(first, Math.max(first, ByTime.firstFrom(all, to)));
     }
 
     @Override
     public Optional<Reading> newest(SeriesId id, Instant atOrBefore) {
         List<Reading> all = series.getOrDefault(id, List.of());
-        int after = firstFrom(all, atOrBefore.plusMillis(1));
+        int after = ByTime.firstFrom(all, atOrBefore.plusMillis(1));
         return after == 0 ? Optional.empty() : Optional.of(all.get(after - 1));
-    }
-
-    private static int firstFrom(List<Reading> all, Instant instant) {
-        int low = 0;
-        int high = all.size();
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (all.get(middle).measuredAt().isBefore(instant)) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
     }
 }

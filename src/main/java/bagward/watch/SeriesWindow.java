@@ -1,5 +1,6 @@
 package bagward.watch;
 
+import bagward.climate.ByTime;
 import bagward.climate.Reading;
 import bagward.store.ReadingStore;
 import java.time.Instant;
@@ -45,20 +46,6 @@ final class SeriesWindow {
     }
 
     private int firstFrom(Instant instant) {
-        int low = 0;
-        int high = readings.size();
-        // Readings mostly come in the order of their times: then the place is the end.
-        if (high > 0 && readings.get(high - 1).measuredAt().isBefore(instant)) {
-            return high;
-        }
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (readings.get(middle).measuredAt().isBefore(instant)) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return ByTime.firstFrom(readings, instant);
     }
 }
