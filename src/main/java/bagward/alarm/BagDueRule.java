@@ -28,6 +28,6 @@ public final class BagDueRule {
             return new Verdict(key, Verdict.Outcome.CLEAR, putOn, past, on);
         }
         String late = Words.duration(Duration.between(due, now));
-        return new Verdict(key, Verdict.Outcome.HOLDS, from, past, on + ", due to come off since " + late);
+        return new Verdict(key, Verdict.Outcome.HOLDS, from, past, on + ", was due to come off " + late + " ago");
     }
 }

@@ -49,13 +49,13 @@ public final class BagMouldRule {
         Optional<Reach> reached = high.filter(reach -> !reach.at().isAfter(now));
         if (reached.isPresent()) {
             Reach reach = reached.get();
-            String since = Words.duration(Duration.between(reach.at(), now));
+            String lasting = Words.duration(Duration.between(reach.at(), now));
             return new Verdict(
                     key,
                     Verdict.Outcome.HOLDS,
                     reach.at(),
                     0,
-                    "high estimated risk since " + since + ": " + reach.reason());
+                    "high estimated risk for " + lasting + ": " + reach.reason());
         }
         if (!heard(climate)) {
             return new Verdict(

@@ -55,7 +55,7 @@ class BagMouldRuleTest {
         Verdict verdict = judge(RULE, 20, Optional.of(high(17)), Optional.empty());
         assertEquals(Verdict.Outcome.HOLDS, verdict.outcome());
         assertEquals(hours(17), verdict.since());
-        assertEquals("high estimated risk since 3 h: wet 16.0 h at 15 °C", verdict.message());
+        assertEquals("high estimated risk for 3 h: wet 16.0 h at 15 °C", verdict.message());
     }
 
     @Test

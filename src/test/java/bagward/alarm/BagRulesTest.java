@@ -84,6 +84,6 @@ class BagRulesTest {
         assertEquals(due, at.since());
         Verdict late = BagDueRule.judge(rule(RuleKind.BAG_DUE, 2, 0), TAG, START, due, hours(9.5 * 24));
         assertEquals(hours(9 * 24), late.since());
-        assertEquals("on for 9.5 days, due to come off since 2.5 days", late.message());
+        assertEquals("on for 9.5 days, was due to come off 2.5 days ago", late.message());
     }
 }
