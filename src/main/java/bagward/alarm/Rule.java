@@ -1,7 +1,5 @@
 package bagward.alarm;
 
-import bagward.bag.MaterialId;
-import bagward.station.HouseId;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +15,7 @@ import java.util.Optional;
  * @param onDelay how long the condition must hold before the alarm is raised
  * @param offDelay how long it must be gone before the alarm returns
  * @param reAlarm how long after it was confirmed an alarm that still holds asks again; empty for never
- * @param otherLimits limits for single houses and materials; the first that fits counts
+ * @param otherLimits limits for single houses, materials and crops; the first that fits counts
  * @param priority how much it matters
  * @param card what to do
  */
@@ -67,15 +65,10 @@ public record Rule(
         this(id, name, kind, limit, deadband, onDelay, offDelay, Optional.empty(), priority, card);
     }
 
-    /**
-     * The rule with the limit that it has for a thing.
-     *
-     * @param house where it is
-     * @param material of the bag; empty for what is no bag
-     */
-    public Rule at(HouseId house, Optional<MaterialId> material) {
+    /** The rule with the limit that it has for a thing in its circumstances. */
+    public Rule at(Circumstances circumstances) {
         return otherLimits.stream()
-                .filter(other -> other.fits(house, material))
+                .filter(other -> other.fits(circumstances))
                 .findFirst()
                 .map(other -> new Rule(
                         id,

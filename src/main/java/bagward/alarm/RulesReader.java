@@ -1,10 +1,10 @@
 package bagward.alarm;
 
+import bagward.bag.CropId;
 import bagward.bag.MaterialId;
 import bagward.document.Section;
 import bagward.station.HouseId;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -29,30 +29,29 @@ public final class RulesReader {
     private static final Map<String, Priority> PRIORITIES = Arrays.stream(Priority.values())
             .collect(Collectors.toMap(p -> p.name().toLowerCase(Locale.ROOT), Function.identity()));
 
-    private final Predicate<HouseId> houses;
-    private final Predicate<MaterialId> materials;
+    private final OtherLimitsReader otherLimits;
 
     /**
      * A reader.
      *
      * @param houses whether there is such a house
      * @param materials whether there is such a bag material
+     * @param crops whether there is such a crop
      */
-    public RulesReader(Predicate<HouseId> houses, Predicate<MaterialId> materials) {
-        this.houses = houses;
-        this.materials = materials;
+    public RulesReader(Predicate<HouseId> houses, Predicate<MaterialId> materials, Predicate<CropId> crops) {
+        this.otherLimits = new OtherLimitsReader(houses, materials, crops);
     }
 
-    /** Reads the entries of a list of rules, none of which is known before, for whatever houses and materials. */
+    /** Reads the entries of a list of rules, none of which is known before, for whatever houses, materials and crops. */
     public static List<Rule> read(List<Section> entries) {
-        return new RulesReader(house -> true, material -> true).changed(List.of(), entries);
+        return new RulesReader(house -> true, material -> true, crop -> true).changed(List.of(), entries);
     }
 
     /**
      * Known rules with the changes of a list.
      *
      * @param known rules so far
-     * @param entries each with id, name, watches (a {@link RuleKind#word}), limit, other-limits (house, material, limit),
+     * @param entries each with id, name, watches (a {@link RuleKind#word}), limit, other-limits (house, material, crop, limit),
      *     deadband, on-delay, off-delay, re-alarm (if it is to ask again), priority (low, medium, high), card (what, why,
      *     how-soon, proof, caution) and enabled; where the id is known and it watches the same, each may be left out
      * @return the rules that were not refused and are enabled, the known ones first
@@ -131,20 +130,7 @@ public final class RulesReader {
         if (!entry.has("other-limits")) {
             return before.map(Rule::otherLimits).orElse(List.of());
         }
-        List<OtherLimit> others = new ArrayList<>();
-        for (Section other : entry.sections("other-limits", 1)) {
-            Optional<HouseId> house = other.findValue("house", HouseId::new);
-            Optional<MaterialId> material = other.findValue("material", MaterialId::new);
-            house.filter(houses.negate()).ifPresent(h -> other.refuse("house", "must be the id of a house"));
-            material.filter(materials.negate())
-                    .ifPresent(m -> other.refuse("material", "must be the id of a bag material"));
-            if (house.isEmpty() && material.isEmpty()) {
-                other.refuse("house", "must be given, or a material: change the limit of the rule itself otherwise");
-            }
-            double limit = limit(other, kind, Optional.empty());
-            other.make(() -> new OtherLimit(house, material, limit)).ifPresent(others::add);
-        }
-        return others;
+        return otherLimits.read(entry, other -> limit(other, kind, Optional.empty()));
     }
 
     private static Optional<ActionCard> card(Section card) {

@@ -6,7 +6,7 @@ import bagward.bag.MaterialId;
 import bagward.collector.BrokerSettings;
 import bagward.collector.CollectorSettings;
 import bagward.collector.payload.SensorSource;
-import bagward.mould.Crop;
+import bagward.mould.Crops;
 import bagward.mould.Organism;
 import bagward.notify.DeliverySettings;
 import bagward.site.SiteSettings;
@@ -24,7 +24,7 @@ import java.util.Map;
  * @param sources how each sensor is heard
  * @param materials bag materials by name: those of the seeds, and those of the configuration in their place
  * @param organisms the mould table of the seeds
- * @param crop what the heads of the station bear and how long they take
+ * @param crops what heads bear and how long they take: those of the seeds, with the usual one of the station
  * @param rules alarm rules: those of the seeds, and those of the configuration in their place
  * @param store where things are kept
  * @param deliveries what is delivered, to whom and how
@@ -38,7 +38,7 @@ record Configuration(
         List<SensorSource> sources,
         Map<MaterialId, BagMaterial> materials,
         List<Organism> organisms,
-        Crop crop,
+        Crops crops,
         List<Rule> rules,
         StoreSettings store,
         DeliverySettings deliveries,

@@ -16,6 +16,7 @@ import bagward.document.Section;
 import bagward.fault.Fault;
 import bagward.fault.RefusedInputException;
 import bagward.mould.Crop;
+import bagward.mould.Crops;
 import bagward.notify.DeliveryReader;
 import bagward.notify.DeliverySettings;
 import bagward.site.SiteSettings;
@@ -87,9 +88,10 @@ final class ConfigurationReader {
         Seeds seeds = Seeds.read(top.findText("seeds").map(folder::resolve));
         Map<MaterialId, BagMaterial> materials = materials(seeds, top);
         List<Rule> rules = rules(seeds, top, station, materials);
-        Optional<Crop> crop = crop(seeds, top);
+        Optional<Crops> crops = crops(seeds, top);
         Optional<DeliverySettings> deliveries = new DeliveryReader(secrets, folder).read(top);
-        SiteSettings site = site(top.findSection("page"), materials, rules);
+        SiteSettings site =
+                site(top.findSection("page"), materials, crops.map(Crops::all).orElse(List.of()), rules);
         top.make(() -> top);
         inspection.throwIfRefused();
         return new Configuration(
@@ -99,7 +101,7 @@ final class ConfigurationReader {
                 sources,
                 materials,
                 seeds.organisms(),
-                crop.orElseThrow(),
+                crops.orElseThrow(),
                 rules,
                 store,
                 deliveries.orElseThrow(),
@@ -124,12 +126,13 @@ final class ConfigurationReader {
         return materials;
     }
 
-    private static Optional<Crop> crop(Seeds seeds, Section top) {
-        Map<String, Crop> crops = new LinkedHashMap<>();
-        seeds.crops().forEach(crop -> crops.put(crop.id(), crop));
-        return top.has("crop")
-                ? top.choice("crop", crops)
+    private static Optional<Crops> crops(Seeds seeds, Section top) {
+        Map<String, Crop> byName = new LinkedHashMap<>();
+        seeds.crops().forEach(crop -> byName.put(crop.id().value(), crop));
+        Optional<Crop> usual = top.has("crop")
+                ? top.choice("crop", byName)
                 : Optional.of(seeds.crops().get(0));
+        return usual.map(crop -> new Crops(crop, seeds.crops()));
     }
 
     private static List<Rule> rules(
@@ -140,25 +143,27 @@ final class ConfigurationReader {
         RulesReader reader = new RulesReader(
                 // Where the station was refused, its houses are not known and not asked for.
                 house -> station.map(s -> s.findHouse(house).isPresent()).orElse(true),
-                materials::containsKey);
+                materials::containsKey,
+                crop -> seeds.crops().stream().anyMatch(known -> known.id().equals(crop)));
         return reader.changed(seeds.rules(), top.sections("rules", 1));
     }
 
-    private static SiteSettings site(Optional<Section> page, Map<MaterialId, BagMaterial> materials, List<Rule> rules) {
+    private static SiteSettings site(
+            Optional<Section> page, Map<MaterialId, BagMaterial> materials, List<Crop> crops, List<Rule> rules) {
         double damp = rules.stream()
                 .filter(r -> r.kind() == RuleKind.BAG_DAMP)
                 .mapToDouble(Rule::limit)
                 .min()
                 .orElse(USUAL_DAMP_LIMIT);
         List<BagMaterial> choices = materials.values().stream().toList();
-        SiteSettings usual = new SiteSettings("127.0.0.1", USUAL_PORT, WallScreen.USUAL, choices, damp);
+        SiteSettings usual = new SiteSettings("127.0.0.1", USUAL_PORT, WallScreen.USUAL, choices, crops, damp);
         return page.flatMap(section -> {
                     String host = section.text("host", usual.host());
                     int port = section.whole("port", 0, 65_535, "", USUAL_PORT);
                     double distance = section.number("wall-distance", 0.5, 20, "m", 5);
                     double diagonal = section.number("wall-diagonal", 7, 150, "inches", 55);
-                    return section.make(
-                            () -> new SiteSettings(host, port, new WallScreen(distance, diagonal), choices, damp));
+                    return section.make(() ->
+                            new SiteSettings(host, port, new WallScreen(distance, diagonal), choices, crops, damp));
                 })
                 .orElse(usual);
     }

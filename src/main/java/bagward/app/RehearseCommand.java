@@ -98,7 +98,9 @@ final class RehearseCommand implements Callable<Integer> {
                 start.minus(RUN_UP),
                 end.plusMillis(1));
         Register register = new RegisterRules(
-                        configuration.station(), configuration.materials().keySet())
+                        configuration.station(),
+                        configuration.materials().keySet(),
+                        configuration.crops().ids())
                 .apply(Register.EMPTY, stores.register().changes());
         List<Rehearsed> tried = new ArrayList<>();
         List<List<Rule>> sets = new ArrayList<>(List.of(configuration.rules()));
@@ -123,7 +125,7 @@ final class RehearseCommand implements Callable<Integer> {
                 readings,
                 rules,
                 configuration.organisms(),
-                configuration.crop());
+                configuration.crops());
     }
 
     private Instant end(List<SeriesId> series, ReadingsPlace place, ZoneId zone) {

@@ -135,7 +135,7 @@ final class Running implements AutoCloseable {
                 configuration.materials(),
                 configuration.rules(),
                 configuration.organisms(),
-                configuration.crop(),
+                configuration.crops(),
                 readings,
                 stores.quarantine(),
                 checks,

@@ -24,6 +24,7 @@ import java.util.List;
  * <tr><td>buds</td><td>how many buds were opened, 1 to 60</td></tr>
  * <tr><td>by</td><td>who did it</td></tr>
  * <tr><td>score (optional)</td><td>pollen score 0 to 3; empty if it was not scored</td></tr>
+ * <tr><td>crop (optional)</td><td>short name of the crop of the seed parent; empty: as with the heads of that line before</td></tr>
  * <tr><td>taken_off (optional)</td><td>when the bag came off; empty while it is on</td></tr>
  * <tr><td>sensor (optional)</td><td>spare sensor that hangs in the bag</td></tr>
  * <tr><td>lent_from (optional)</td><td>since when; empty means since put_on</td></tr>
@@ -33,7 +34,8 @@ import java.util.List;
 public final class BagCsv {
     private static final List<String> REQUIRED = List.of(
             "tag", "put_on", "house", "bay", "spot", "material", "seed_parent", "pollen_parent", "kind", "buds", "by");
-    private static final List<String> OPTIONAL = List.of("score", "taken_off", "sensor", "lent_from", "given_back");
+    private static final List<String> OPTIONAL =
+            List.of("score", "crop", "taken_off", "sensor", "lent_from", "given_back");
 
     private final LocalTimes times;
 

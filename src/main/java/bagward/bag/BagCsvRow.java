@@ -40,6 +40,7 @@ final class BagCsvRow {
         Optional<Line> seedParent = cell("seed_parent", Line::new);
         Optional<Line> pollenParent = cell("pollen_parent", Line::new);
         Optional<Pollination> pollination = pollination(putOn.orElse(Instant.EPOCH));
+        Optional<CropId> crop = optionalCell("crop", CropId::new);
         Optional<Instant> takenOff = optionalCell("taken_off", times::read);
         Optional<SensorId> sensor = optionalCell("sensor", SensorId::new);
         Optional<Instant> lentFrom = optionalCell("lent_from", times::read);
@@ -61,7 +62,8 @@ final class BagCsvRow {
                 material.orElseThrow(),
                 seedParent.orElseThrow(),
                 pollenParent.orElseThrow(),
-                pollination.orElseThrow()));
+                pollination.orElseThrow(),
+                crop));
         sensor.ifPresent(s -> changes.add(new Lend(code, lentFrom.orElse(start), s)));
         givenBack.ifPresent(at -> changes.add(new GiveBack(code, at, sensor.orElseThrow())));
         takenOff.ifPresent(at -> changes.add(new TakeOff(code, at)));

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param spot where it stands
  * @param seedParent the line that bears the pod
  * @param pollenParent the line that gives pollen; equal to the seed parent for a self
+ * @param crop what its seed parent is: named with it, or with an earlier head of that line; empty if never
  * @param pollination what was done
  * @param baggings its bags, oldest first, never two at a time
  * @param ending how it ended; empty while it is worked on
@@ -21,6 +22,7 @@ public record Head(
         Spot spot,
         Line seedParent,
         Line pollenParent,
+        Optional<CropId> crop,
         Pollination pollination,
         List<Bagging> baggings,
         Optional<Ending> ending) {

@@ -9,12 +9,15 @@ import java.util.Optional;
 /** One head while the changes are folded, with the change that last altered its bag. Confined to one fold. */
 final class HeadLog {
     private final PutOn start;
+    private final Optional<CropId> crop;
     private final List<Bagging> baggings = new ArrayList<>();
     private Optional<Ending> ending = Optional.empty();
     private RegisterChange lastBagChange;
 
-    HeadLog(PutOn start) {
+    /** @param crop of its seed parent */
+    HeadLog(PutOn start, Optional<CropId> crop) {
         this.start = start;
+        this.crop = crop;
         this.lastBagChange = start;
         baggings.add(new Bagging(start.material(), start.at(), Optional.empty()));
     }
@@ -64,6 +67,7 @@ final class HeadLog {
                 start.spot(),
                 start.seedParent(),
                 start.pollenParent(),
+                crop,
                 start.pollination(),
                 baggings,
                 ending);

@@ -3,6 +3,7 @@ package bagward.bag;
 import bagward.climate.SensorId;
 import bagward.station.Spot;
 import java.time.Instant;
+import java.util.Optional;
 
 /**
  * Something that a person did to a head and entered into the register. Changes may be entered late: what counts is when
@@ -25,6 +26,7 @@ public sealed interface RegisterChange {
      * @param seedParent line that bears the pod
      * @param pollenParent line that gives pollen
      * @param pollination what was done; not later than {@code at}
+     * @param crop what the seed parent is, for this head and the later ones of that line; empty to leave it as it is
      */
     record PutOn(
             TagCode tag,
@@ -33,8 +35,21 @@ public sealed interface RegisterChange {
             MaterialId material,
             Line seedParent,
             Line pollenParent,
-            Pollination pollination)
-            implements RegisterChange {}
+            Pollination pollination,
+            Optional<CropId> crop)
+            implements RegisterChange {
+        /** A head that says nothing of its crop. */
+        public PutOn(
+                TagCode tag,
+                Instant at,
+                Spot spot,
+                MaterialId material,
+                Line seedParent,
+                Line pollenParent,
+                Pollination pollination) {
+            this(tag, at, spot, material, seedParent, pollenParent, pollination, Optional.empty());
+        }
+    }
 
     /** The bag that is on was swapped for a dry one of this material. */
     record Swap(TagCode tag, Instant at, MaterialId material) implements RegisterChange {}

@@ -22,11 +22,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** One pass over sorted changes: builds heads and loans and notes each breach of a rule. Used once, by one thread. */
 final class RegisterFold {
     private final Station station;
     private final Set<MaterialId> materials;
+    private final Set<CropId> crops;
+    private final Map<Line, CropId> cropOfLine = new HashMap<>();
     private final SortedMap<TagCode, HeadLog> heads = new TreeMap<>();
     private final Set<TagCode> refusedHeads = new HashSet<>();
     private final Map<Spot, HeadLog> bagAtSpot = new HashMap<>();
@@ -34,9 +37,10 @@ final class RegisterFold {
     private final List<SensorLoan> loans = new ArrayList<>();
     private final List<Breach> breaches = new ArrayList<>();
 
-    RegisterFold(Station station, Set<MaterialId> materials) {
+    RegisterFold(Station station, Set<MaterialId> materials, Set<CropId> crops) {
         this.station = station;
         this.materials = materials;
+        this.crops = crops;
     }
 
     List<Breach> breaches() {
@@ -93,12 +97,14 @@ final class RegisterFold {
         }
         checkPlace(change);
         checkMaterial(change, change.material());
+        checkCrop(change);
         checkPollination(change);
         if (breaches.size() > before) {
             refusedHeads.add(change.tag());
             return;
         }
-        HeadLog head = new HeadLog(change);
+        change.crop().ifPresent(crop -> cropOfLine.put(change.seedParent(), crop));
+        HeadLog head = new HeadLog(change, Optional.ofNullable(cropOfLine.get(change.seedParent())));
         heads.put(change.tag(), head);
         bagAtSpot.put(change.spot(), head);
     }
@@ -120,10 +126,18 @@ final class RegisterFold {
 
     private void checkMaterial(RegisterChange change, MaterialId material) {
         if (!materials.contains(material)) {
-            String known = String.join(
-                    ", ", materials.stream().map(MaterialId::value).sorted().toList());
-            breach(change, change, "material", material, "known are: " + known, "");
+            breach(change, change, "material", material, "known are: " + sorted(materials), "");
         }
+    }
+
+    private void checkCrop(PutOn change) {
+        change.crop()
+                .filter(crop -> !crops.contains(crop))
+                .ifPresent(crop -> breach(change, change, "crop", crop, "known are: " + sorted(crops), ""));
+    }
+
+    private static String sorted(Set<?> names) {
+        return names.stream().map(Object::toString).sorted().collect(Collectors.joining(", "));
     }
 
     private void checkPollination(PutOn change) {

@@ -15,16 +15,24 @@ import java.util.Set;
 public final class RegisterRules {
     private final Station station;
     private final Set<MaterialId> materials;
+    private final Set<CropId> crops;
 
     /**
      * Rules for a station.
      *
      * @param station with its spots and spare sensors
      * @param materials bag materials that are known
+     * @param crops crops that are known
      */
-    public RegisterRules(Station station, Set<MaterialId> materials) {
+    public RegisterRules(Station station, Set<MaterialId> materials, Set<CropId> crops) {
         this.station = station;
         this.materials = Set.copyOf(materials);
+        this.crops = Set.copyOf(crops);
+    }
+
+    /** Rules for a station whose heads name no crop. */
+    public RegisterRules(Station station, Set<MaterialId> materials) {
+        this(station, materials, Set.of());
     }
 
     /**
@@ -40,7 +48,7 @@ public final class RegisterRules {
         List<RegisterChange> all = new ArrayList<>(before.changes());
         all.addAll(more);
         all.sort(ChangeOrder.BY_EVENT);
-        RegisterFold fold = new RegisterFold(station, materials);
+        RegisterFold fold = new RegisterFold(station, materials, crops);
         all.forEach(fold::take);
         if (!fold.breaches().isEmpty()) {
             throw new RefusedInputException(faults(fold.breaches(), more));

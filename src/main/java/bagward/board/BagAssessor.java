@@ -45,8 +45,8 @@ final class BagAssessor {
         BagInsight insight = insight(head, bagging);
         HeadCare care = care(head, bagging, sinceFirst, insight.tonight().map(o -> course.ahead(o.climate())));
         Instant due = care.dates().due();
-        List<Verdict> verdicts =
-                verdicts(new JudgedBag(head, bagging, climate, course, care.ahead(), due, insight.fit()));
+        List<Verdict> verdicts = verdicts(new JudgedBag(
+                head, in.crops().of(head).id(), bagging, climate, course, care.ahead(), due, insight.fit()));
         int cell = Measures.newestKnown(climate.temperature().middle(), in.now());
         BagView view = new BagView(
                 head,
@@ -72,7 +72,7 @@ final class BagAssessor {
     }
 
     private HeadCare care(Head head, Bagging bagging, BagClimate sinceFirst, Optional<Ahead> ahead) {
-        Crop crop = in.crop();
+        Crop crop = in.crops().of(head);
         ZoneId zone = in.station().zone();
         return new HeadCare(
                 source.dates(head, bagging),

@@ -70,7 +70,7 @@ final class BagClimateSource {
 
     /** When a bag should come off. */
     BagDates dates(Head head, Bagging bagging) {
-        Crop.BagTimes times = in.crop().bag();
+        Crop.BagTimes times = in.crops().of(head).bag();
         Duration days = material(bagging).map(BagMaterial::daysOn).orElse(times.dueAfter());
         return BagDates.of(
                         head,

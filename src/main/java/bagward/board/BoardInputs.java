@@ -6,7 +6,7 @@ import bagward.bag.BagMaterial;
 import bagward.bag.MaterialId;
 import bagward.bag.Register;
 import bagward.climate.ReadingSource;
-import bagward.mould.Crop;
+import bagward.mould.Crops;
 import bagward.mould.Organism;
 import bagward.station.Station;
 import java.time.Instant;
@@ -23,7 +23,7 @@ import java.util.Map;
  * @param readings all readings; those after {@code now} are not looked at
  * @param rules alarm rules
  * @param organisms the mould table
- * @param crop what the heads bear and how long they take
+ * @param crops what heads bear and how long they take
  * @param knowledge what was learnt from lent sensors and past nights
  * @param system how the system itself is
  */
@@ -35,7 +35,7 @@ public record BoardInputs(
         ReadingSource readings,
         List<Rule> rules,
         List<Organism> organisms,
-        Crop crop,
+        Crops crops,
         Knowledge knowledge,
         SystemState system) {
     /** Copies the collections, and hides the readings after {@code now}. */
@@ -55,7 +55,7 @@ public record BoardInputs(
             ReadingSource readings,
             List<Rule> rules,
             List<Organism> organisms,
-            Crop crop) {
-        this(now, station, register, materials, readings, rules, organisms, crop, Knowledge.NONE, SystemState.WELL);
+            Crops crops) {
+        this(now, station, register, materials, readings, rules, organisms, crops, Knowledge.NONE, SystemState.WELL);
     }
 }

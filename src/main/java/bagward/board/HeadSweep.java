@@ -86,6 +86,7 @@ final class HeadSweep {
         MouldCourse course = MouldCourse.of(source.sinceFirst(head, bagging, climate), in.organisms());
         return new JudgedBag(
                 head,
+                in.crops().of(head).id(),
                 bagging,
                 climate,
                 course,

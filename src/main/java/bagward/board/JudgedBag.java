@@ -5,11 +5,13 @@ import bagward.alarm.BagDueRule;
 import bagward.alarm.BagFitRule;
 import bagward.alarm.BagHotRule;
 import bagward.alarm.BagMouldRule;
+import bagward.alarm.Circumstances;
 import bagward.alarm.Rule;
 import bagward.alarm.Verdict;
 import bagward.bag.BagClimate;
 import bagward.bag.BagFit;
 import bagward.bag.Bagging;
+import bagward.bag.CropId;
 import bagward.bag.Head;
 import bagward.mould.Ahead;
 import bagward.mould.MouldCourse;
@@ -21,6 +23,7 @@ import java.util.Optional;
  * A bag with everything that rules about bags look at.
  *
  * @param head the head
+ * @param crop the crop of it
  * @param bagging the bag that is on
  * @param climate inside this bag
  * @param course mould risk of the head since its first bag
@@ -30,6 +33,7 @@ import java.util.Optional;
  */
 record JudgedBag(
         Head head,
+        CropId crop,
         Bagging bagging,
         BagClimate climate,
         MouldCourse course,
@@ -38,7 +42,8 @@ record JudgedBag(
         Optional<BagFit> fit) {
     /** What a rule says of the bag; empty if it is not about bags. */
     Optional<Verdict> verdict(Rule general, Instant now, ZoneId zone) {
-        Rule rule = general.at(head.spot().house(), Optional.of(bagging.material()));
+        Rule rule =
+                general.at(new Circumstances(head.spot().house(), Optional.of(bagging.material()), Optional.of(crop)));
         return switch (rule.kind()) {
             case BAG_DAMP -> Optional.of(BagDampRule.judge(rule, head.tag(), climate, now));
             case BAG_HOT -> Optional.of(BagHotRule.judge(rule, head.tag(), climate, now));

@@ -104,7 +104,7 @@ public final class Rehearsal {
                 season.readings(),
                 season.rules(),
                 season.organisms(),
-                season.crop(),
+                season.crops(),
                 season.knowledge(),
                 SystemState.WELL);
     }

@@ -3,6 +3,7 @@ package bagward.board;
 import bagward.alarm.Alarm;
 import bagward.alarm.AlarmBook;
 import bagward.alarm.AlarmKey;
+import bagward.alarm.Circumstances;
 import bagward.alarm.Rule;
 import bagward.alarm.RuleKind;
 import bagward.alarm.SensorBatteryRule;
@@ -64,7 +65,7 @@ final class SensorAssessor {
             return;
         }
         for (Rule general : rules(RuleKind.SENSOR_SILENT)) {
-            Rule rule = general.at(sensor.house(), Optional.empty());
+            Rule rule = general.at(Circumstances.of(sensor.house()));
             SensorSilentRule judge = new SensorSilentRule(rule, in.readings(), in.now());
             Instant expectedFrom = loan.map(SensorLoan::from).orElseGet(() -> missedFrom(judge, rule, sensor));
             Verdict verdict = judge.judge(sensor, expectedFrom);
@@ -86,7 +87,7 @@ final class SensorAssessor {
     /** What is empty and silent has an alarm for its silence already. */
     private void judgeBattery(Sensor sensor) {
         for (Rule general : rules(RuleKind.SENSOR_BATTERY)) {
-            Rule rule = general.at(sensor.house(), Optional.empty());
+            Rule rule = general.at(Circumstances.of(sensor.house()));
             SensorBatteryRule.judge(rule, sensor, in.readings(), in.now())
                     .map(verdict -> silent.containsKey(sensor.id())
                             ? verdict.suppressedBy("sensor " + sensor.name() + " is silent")

@@ -1,26 +1,19 @@
 package bagward.mould;
 
+import bagward.bag.CropId;
 import bagward.fault.ImpossibleValueException;
 import java.time.Duration;
 
 /**
  * What a crop bears and how long it takes.
  *
- * @param id short name in files, lower-case letters, digits and '-'
+ * @param id short name in files and addresses
  * @param name as people call it
  * @param heat what its flowers bear
  * @param bag how long its heads stay in the bag
  * @param ripening when its pods are ripe
  */
-public record Crop(String id, String name, HeatLimits heat, BagTimes bag, RipeningWindow ripening) {
-    /** Refuses names that would not survive an address. */
-    public Crop {
-        if (!id.matches("[a-z0-9][a-z0-9-]{0,31}")) {
-            throw new ImpossibleValueException(
-                    "crop '" + id + "' is not allowed: lower-case letters, digits and '-', at most 32");
-        }
-    }
-
+public record Crop(CropId id, String name, HeatLimits heat, BagTimes bag, RipeningWindow ripening) {
     /**
      * Times of a bag.
      *

@@ -1,5 +1,6 @@
 package bagward.mould;
 
+import bagward.bag.CropId;
 import bagward.document.Inspection;
 import bagward.document.Section;
 import java.time.Duration;
@@ -28,12 +29,11 @@ public final class CropsReader {
         Inspection inspection = new Inspection();
         Section top = Section.parse(name, text, inspection);
         List<Crop> crops = new ArrayList<>();
-        Set<String> used = new HashSet<>();
+        Set<CropId> used = new HashSet<>();
         for (Section entry : top.sections("crops", 1)) {
-            String id = entry.text("id");
-            if (!id.isEmpty() && !used.add(id)) {
-                entry.refuse("id", "is used by another crop: give each its own");
-            }
+            Optional<CropId> id = entry.value("id", CropId::new);
+            id.filter(i -> !used.add(i))
+                    .ifPresent(i -> entry.refuse("id", "is used by another crop: give each its own"));
             crop(entry, id).ifPresent(crops::add);
         }
         top.make(() -> crops);
@@ -41,12 +41,13 @@ public final class CropsReader {
         return List.copyOf(crops);
     }
 
-    private static Optional<Crop> crop(Section entry, String id) {
+    private static Optional<Crop> crop(Section entry, Optional<CropId> id) {
         String name = entry.text("name");
         Optional<HeatLimits> heat = heat(entry.section("heat"));
         Optional<Crop.BagTimes> bag = bag(entry.section("bag"));
         Optional<Crop.RipeningWindow> ripening = ripening(entry.section("ripening"));
-        return entry.make(() -> new Crop(id, name, heat.orElseThrow(), bag.orElseThrow(), ripening.orElseThrow()));
+        return entry.make(
+                () -> new Crop(id.orElseThrow(), name, heat.orElseThrow(), bag.orElseThrow(), ripening.orElseThrow()));
     }
 
     private static Optional<HeatLimits> heat(Section section) {

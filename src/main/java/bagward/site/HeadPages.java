@@ -8,6 +8,7 @@ import bagward.board.BagView;
 import bagward.board.Board;
 import bagward.board.SensorView;
 import bagward.fault.ImpossibleValueException;
+import bagward.mould.Crop;
 import bagward.site.form.Entered;
 import bagward.site.page.BagPage;
 import bagward.site.page.BagPage.Choice;
@@ -52,8 +53,23 @@ final class HeadPages {
         Watch watch = pages.watch();
         boolean whole = "all".equals(ctx.queryParam("days"));
         BagPage page = BagPage.of(
-                board(), head, watch.history(head.tag()), settings.dampLimitPercent(), whole, actions(head, entered));
+                board(),
+                head,
+                crop(head),
+                watch.history(head.tag()),
+                settings.dampLimitPercent(),
+                whole,
+                actions(head, entered));
         pages.show(ctx, "bag", "Head " + head.tag(), page);
+    }
+
+    private Optional<String> crop(Head head) {
+        return head.crop()
+                .map(id -> settings.crops().stream()
+                        .filter(crop -> crop.id().equals(id))
+                        .findFirst()
+                        .map(Crop::name)
+                        .orElse(id.value()));
     }
 
     /** The head of the address. */

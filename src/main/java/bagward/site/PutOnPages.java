@@ -7,6 +7,7 @@ import bagward.fault.RefusedInputException;
 import bagward.site.form.Entered;
 import bagward.site.form.Fields;
 import bagward.site.form.PutOnEntry;
+import bagward.site.page.BagPage.Choice;
 import bagward.site.page.PutOnPage;
 import bagward.site.view.Words;
 import io.javalin.config.RoutesConfig;
@@ -52,8 +53,12 @@ final class PutOnPages {
     }
 
     private void show(Context ctx, Entered entered) {
-        PutOnPage page =
-                PutOnPage.of(pages.watch().board(), HeadPages.materials(settings.materials()), lines(), entered);
+        PutOnPage page = PutOnPage.of(
+                pages.watch().board(),
+                HeadPages.materials(settings.materials()),
+                settings.crops().stream().map(Choice::of).toList(),
+                lines(),
+                entered);
         pages.show(ctx, "put-on", "Put a bag on", page);
     }
 

@@ -54,6 +54,7 @@ final class ChangeJson {
                 .put("kind", Words.of(change.pollination().kind()))
                 .put("budsOpened", change.pollination().budsOpened());
         change.pollination().score().ifPresent(score -> pollination.put("score", Words.of(score)));
+        change.crop().ifPresent(crop -> document.put("crop", crop.value()));
         return document;
     }
 }

@@ -1,5 +1,6 @@
 package bagward.store;
 
+import bagward.bag.CropId;
 import bagward.bag.Line;
 import bagward.bag.MaterialId;
 import bagward.bag.PollenScore;
@@ -56,7 +57,8 @@ final class ChangeReading {
                         Json.text(pollination, "by"),
                         Words.find(PollinationKind.class, Json.text(pollination, "kind")),
                         pollination.path("budsOpened").asInt(),
-                        Json.optional(pollination, "score", word -> Words.find(PollenScore.class, word))));
+                        Json.optional(pollination, "score", word -> Words.find(PollenScore.class, word))),
+                Json.optional(document, "crop", CropId::new));
     }
 
     private static MaterialId material(JsonNode document) {

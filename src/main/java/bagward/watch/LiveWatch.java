@@ -60,7 +60,10 @@ public final class LiveWatch implements Watch, AutoCloseable {
         this.parts = parts;
         this.settings = settings;
         this.register = new RegisterKeeper(
-                new RegisterRules(parts.station(), parts.materials().keySet()),
+                new RegisterRules(
+                        parts.station(),
+                        parts.materials().keySet(),
+                        parts.crops().ids()),
                 parts.register(),
                 settings.futureTolerance());
         this.alarms = new AlarmKeeper(parts.alarms());
@@ -200,7 +203,7 @@ public final class LiveWatch implements Watch, AutoCloseable {
                 parts.checks().corrected(readings),
                 parts.rules(),
                 parts.organisms(),
-                parts.crop(),
+                parts.crops(),
                 knowledge.at(now, current, parts.checks().corrected(window)),
                 health.system());
     }

@@ -4,7 +4,7 @@ import bagward.alarm.Rule;
 import bagward.bag.BagMaterial;
 import bagward.bag.MaterialId;
 import bagward.climate.ReadingSource;
-import bagward.mould.Crop;
+import bagward.mould.Crops;
 import bagward.mould.Organism;
 import bagward.station.Station;
 import bagward.store.AlarmStore;
@@ -23,7 +23,7 @@ import java.util.Map;
  * @param materials bag materials by name
  * @param rules alarm rules
  * @param organisms the mould table
- * @param crop what the heads bear and how long they take
+ * @param crops what heads bear and how long they take
  * @param readings readings on disk
  * @param quarantine what could not be used
  * @param checks checks of humidity sensors, whose corrections count for all that is derived
@@ -36,7 +36,7 @@ public record WatchParts(
         Map<MaterialId, BagMaterial> materials,
         List<Rule> rules,
         List<Organism> organisms,
-        Crop crop,
+        Crops crops,
         ReadingStore readings,
         QuarantineStore quarantine,
         SensorChecks checks,

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bagward.bag.CropId;
 import bagward.bag.MaterialId;
 import bagward.document.Inspection;
 import bagward.document.Section;
@@ -162,22 +163,25 @@ class RulesReaderTest {
     }
 
     @Test
-    void a_rule_has_other_limits_by_house_and_material_and_the_first_that_fits_counts() {
+    void a_rule_has_other_limits_by_house_material_and_crop_and_the_first_that_fits_counts() {
         Rule rule = changed(read(GOOD), """
             rules:
               - id: damp
                 other-limits:
                   - {house: north, material: film, limit: 95}
                   - {house: north, limit: 93}
+                  - {material: film, crop: napus, limit: 90}
                   - {material: film, limit: 88}
+                  - {crop: napus, limit: 87}
             """).get(0);
-        Optional<MaterialId> film = Optional.of(new MaterialId("film"));
-        Optional<MaterialId> paper = Optional.of(new MaterialId("paper"));
-        assertEquals(95, rule.at(new HouseId("north"), film).limit());
-        assertEquals(93, rule.at(new HouseId("north"), paper).limit());
-        assertEquals(93, rule.at(new HouseId("north"), Optional.empty()).limit());
-        assertEquals(88, rule.at(new HouseId("south"), film).limit());
-        assertEquals(91, rule.at(new HouseId("south"), paper).limit());
+        assertEquals(95, rule.at(bag("north", "film", "oleracea")).limit());
+        assertEquals(93, rule.at(bag("north", "paper", "napus")).limit());
+        assertEquals(93, rule.at(Circumstances.of(new HouseId("north"))).limit());
+        assertEquals(90, rule.at(bag("south", "film", "napus")).limit());
+        assertEquals(88, rule.at(bag("south", "film", "oleracea")).limit());
+        assertEquals(87, rule.at(bag("south", "paper", "napus")).limit());
+        assertEquals(91, rule.at(bag("south", "paper", "oleracea")).limit());
+        assertEquals(91, rule.at(Circumstances.of(new HouseId("south"))).limit());
     }
 
     @Test
@@ -189,18 +193,26 @@ class RulesReaderTest {
                   - {house: west, limit: 95}
                   - {limit: 93}
                   - {material: silk, limit: 20}
+                  - {crop: nappus, limit: 93}
             """);
         String all = inspection.faults().stream().map(Fault::sentence).collect(Collectors.joining("\n"));
         assertTrue(all.contains("other-limits[0].house: found 'west'; must be the id of a house"), all);
         assertTrue(all.contains("other-limits[1].house: must be given, or a material"), all);
         assertTrue(all.contains("other-limits[2].material: found 'silk'; must be the id of a bag material"), all);
+        assertTrue(all.contains("other-limits[3].crop: found 'nappus'; must be the id of a crop"), all);
         assertTrue(all.contains("other-limits[2].limit: found '20'; must be a number from 50 to 100 %RH"), all);
+    }
+
+    private static Circumstances bag(String house, String material, String crop) {
+        return new Circumstances(
+                new HouseId(house), Optional.of(new MaterialId(material)), Optional.of(new CropId(crop)));
     }
 
     private List<Rule> changed(List<Rule> known, String text) {
         RulesReader reader = new RulesReader(
                 house -> Set.of("north", "south").contains(house.value()),
-                material -> Set.of("film", "paper").contains(material.value()));
+                material -> Set.of("film", "paper").contains(material.value()),
+                crop -> crop.value().equals("napus"));
         return reader.changed(
                 known, Section.parse("bagward.yaml", text, inspection).sections("rules", 1));
     }

@@ -63,6 +63,17 @@ class BagCsvTest {
     }
 
     @Test
+    void the_crop_of_the_seed_parent_may_be_named() {
+        String header = HEADER.strip() + ",crop\n";
+
+        PutOn named = (PutOn) csv.read(header + GOOD.strip() + ",napus\n").get(0);
+        PutOn silent = (PutOn) csv.read(header + GOOD.strip() + ",\n").get(0);
+
+        assertEquals(Optional.of(new CropId("napus")), named.crop());
+        assertEquals(Optional.empty(), silent.crop());
+    }
+
+    @Test
     void every_wrong_cell_is_named_by_line_and_column() {
         String text = HEADER + GOOD + "h2,yesterday,North,a,0,paper,Tessel,,selv,900,7,Ida,\n";
 

@@ -121,21 +121,10 @@ class BoardBuilderTest {
 
     @Test
     void a_rule_has_the_limit_of_the_house_and_the_material() {
-        Rule damp = Scenario.DAMP;
-        Rule drier = new Rule(
-                damp.id(),
-                damp.name(),
-                damp.kind(),
-                damp.limit(),
-                damp.deadband(),
-                damp.onDelay(),
-                damp.offDelay(),
-                damp.reAlarm(),
-                List.of(
-                        new OtherLimit(Optional.of(Scenario.SOUTH), Optional.of(Scenario.FILM), 75),
-                        new OtherLimit(Optional.of(Scenario.NORTH), Optional.empty(), 99)),
-                damp.priority(),
-                damp.card());
+        Rule drier = Scenario.withLimits(
+                Scenario.DAMP,
+                new OtherLimit(Optional.of(Scenario.SOUTH), Optional.of(Scenario.FILM), Optional.empty(), 75),
+                new OtherLimit(Optional.of(Scenario.NORTH), Optional.empty(), Optional.empty(), 99));
         scenario.watch(drier)
                 .heard(Scenario.SOUTH_POST, 0, 12, 12, 60)
                 .heard(Scenario.NORTH_POST, 0, 12, 12, 92)

@@ -3,11 +3,13 @@ package bagward.board;
 import bagward.alarm.ActionCard;
 import bagward.alarm.AlarmBook;
 import bagward.alarm.AlarmEngine;
+import bagward.alarm.OtherLimit;
 import bagward.alarm.Priority;
 import bagward.alarm.Rule;
 import bagward.alarm.RuleId;
 import bagward.alarm.RuleKind;
 import bagward.bag.BagMaterial;
+import bagward.bag.CropId;
 import bagward.bag.Line;
 import bagward.bag.MaterialId;
 import bagward.bag.Outlook;
@@ -23,6 +25,7 @@ import bagward.climate.SensorId;
 import bagward.climate.SeriesId;
 import bagward.mould.BandLimits;
 import bagward.mould.Crop;
+import bagward.mould.Crops;
 import bagward.mould.DryBreak;
 import bagward.mould.HeatLimits;
 import bagward.mould.Organism;
@@ -88,12 +91,21 @@ public final class Scenario {
             "test row");
 
     private static final Crop CROP = new Crop(
-            "oleracea",
+            new CropId("oleracea"),
             "Brassica oleracea",
             new HeatLimits(27, 30, Duration.ofHours(3), 33, "test row"),
             new Crop.BagTimes(
                     Duration.ofDays(7), Duration.ofDays(1), Duration.ofDays(2), Duration.ofDays(5), "test row"),
             new Crop.RipeningWindow(49, 56, "test row"));
+
+    /** A crop that bears less, and is in the bag for a shorter time. */
+    static final Crop TENDER = new Crop(
+            new CropId("tender"),
+            "A tender crop",
+            new HeatLimits(20, 22, Duration.ofHours(3), 25, "test row"),
+            new Crop.BagTimes(
+                    Duration.ofDays(5), Duration.ofDays(1), Duration.ofDays(2), Duration.ofDays(4), "test row"),
+            new Crop.RipeningWindow(30, 40, "test row"));
 
     private final List<Reading> readings = new ArrayList<>();
     private final List<RegisterChange> changes = new ArrayList<>();
@@ -120,6 +132,21 @@ public final class Scenario {
             String id, RuleKind kind, double limit, double deadband, Duration on, Duration off, Priority priority) {
         ActionCard card = new ActionCard("Look", "it may be wrong", "today", "it is right", "");
         return new Rule(new RuleId(id), id, kind, limit, deadband, on, off, priority, card);
+    }
+
+    static Rule withLimits(Rule rule, OtherLimit... limits) {
+        return new Rule(
+                rule.id(),
+                rule.name(),
+                rule.kind(),
+                rule.limit(),
+                rule.deadband(),
+                rule.onDelay(),
+                rule.offDelay(),
+                rule.reAlarm(),
+                List.of(limits),
+                rule.priority(),
+                rule.card());
     }
 
     Station station() {
@@ -158,6 +185,11 @@ public final class Scenario {
 
     /** A bag is put on. */
     public Scenario bag(String tag, HouseId house, BayId bay, int spot, double hour) {
+        return bag(tag, house, bay, spot, hour, Optional.empty());
+    }
+
+    /** A bag is put on a head whose crop may be named. */
+    Scenario bag(String tag, HouseId house, BayId bay, int spot, double hour, Optional<CropId> crop) {
         Pollination pollination = new Pollination(hours(hour), "Mirja", PollinationKind.CROSS, 8, Optional.empty());
         changes.add(new RegisterChange.PutOn(
                 new TagCode(tag),
@@ -166,7 +198,8 @@ public final class Scenario {
                 FILM,
                 new Line("Hvidå 12"),
                 new Line("Sortmose 3"),
-                pollination));
+                pollination,
+                crop));
         return this;
     }
 
@@ -231,7 +264,8 @@ public final class Scenario {
     }
 
     BoardInputs at(double hour, List<Reading> inThisOrder, Map<MaterialId, BagMaterial> materials) {
-        Register register = new RegisterRules(station(), Set.of(FILM)).apply(Register.EMPTY, changes);
+        Register register = new RegisterRules(station(), Set.of(FILM), Set.of(CROP.id(), TENDER.id()))
+                .apply(Register.EMPTY, changes);
         return new BoardInputs(
                 hours(hour),
                 station(),
@@ -240,7 +274,7 @@ public final class Scenario {
                 new HeldReadings().take(inThisOrder),
                 rules,
                 List.of(BOTRYTIS),
-                CROP);
+                new Crops(CROP, List.of(CROP, TENDER)));
     }
 
     static BagMaterial material() {
@@ -271,7 +305,7 @@ public final class Scenario {
                 in.readings(),
                 in.rules(),
                 in.organisms(),
-                in.crop(),
+                in.crops(),
                 Lessons.known(studies, in.materials(), outlooks, in.now()),
                 in.system());
     }

@@ -14,6 +14,7 @@ import bagward.collector.payload.SensorSource;
 import bagward.document.Inspection;
 import bagward.document.Section;
 import bagward.mould.Crop;
+import bagward.mould.Crops;
 import bagward.mould.CropsReader;
 import bagward.mould.Organism;
 import bagward.mould.OrganismsReader;
@@ -66,8 +67,9 @@ final class DemoDocuments {
         return OrganismsReader.parse("organisms.yaml", text("organisms.yaml"));
     }
 
-    Crop crop() {
-        return CropsReader.parse("crops.yaml", text("crops.yaml")).get(0);
+    Crops crops() {
+        List<Crop> all = CropsReader.parse("crops.yaml", text("crops.yaml"));
+        return new Crops(all.get(0), all);
     }
 
     List<RegisterChange> changes() {

@@ -69,7 +69,7 @@ final class DemoPlayback {
                 readings,
                 documents.rules(),
                 documents.organisms(),
-                documents.crop());
+                documents.crops());
         Assessment assessment = BoardBuilder.assess(in, AlarmBook.EMPTY);
         AlarmBook after = AlarmEngine.step(AlarmBook.EMPTY, now, assessment.verdicts(), in.rules())
                 .book();

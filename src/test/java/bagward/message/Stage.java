@@ -110,6 +110,7 @@ final class Stage {
                 spot(number),
                 line,
                 line,
+                Optional.empty(),
                 new Pollination(putOn, "Ada", PollinationKind.SELF, 8, Optional.empty()),
                 List.of(),
                 Optional.empty());

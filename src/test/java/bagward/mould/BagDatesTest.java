@@ -43,6 +43,7 @@ class BagDatesTest {
                 new Spot(new HouseId("h"), new BayId("b"), 1),
                 new Line("Aspen"),
                 new Line("Birch"),
+                Optional.empty(),
                 new Pollination(DAY_0, "Ida", PollinationKind.CROSS, 8, Optional.empty()),
                 List.of(baggings),
                 Optional.empty());

@@ -6,9 +6,12 @@ import bagward.alarm.Rule;
 import bagward.alarm.RuleId;
 import bagward.alarm.RuleKind;
 import bagward.bag.BagMaterial;
+import bagward.bag.CropId;
 import bagward.bag.MaterialId;
 import bagward.bag.Spread;
 import bagward.climate.SensorId;
+import bagward.mould.Crop;
+import bagward.mould.HeatLimits;
 import bagward.station.Bay;
 import bagward.station.BayId;
 import bagward.station.House;
@@ -64,6 +67,8 @@ final class SampleStation {
 
     static final List<BagMaterial> MATERIALS = List.of(
             material("pricked-film", "Film, pricked by pin", 7), material("crisp-paper", "Greaseproof paper", 7));
+
+    static final List<Crop> CROPS = List.of(crop("oleracea", "Brassica oleracea"), crop("napus", "Brassica napus"));
 
     static final Rule DAMP = rule(
             "damp-long",
@@ -130,6 +135,16 @@ final class SampleStation {
     static final List<Rule> RULES = List.of(DAMP, HOT, DUE, OVERDUE, SENSOR_SILENT);
 
     private SampleStation() {}
+
+    private static Crop crop(String id, String name) {
+        return new Crop(
+                new CropId(id),
+                name,
+                new HeatLimits(27, 30, Duration.ofHours(3), 33, "invented"),
+                new Crop.BagTimes(
+                        Duration.ofDays(7), Duration.ofDays(1), Duration.ofDays(2), Duration.ofDays(5), "invented"),
+                new Crop.RipeningWindow(49, 56, "invented"));
+    }
 
     private static Sensor sensor(
             String id, String name, HouseId house, Optional<BayId> bay, boolean spare, Set<Quantity> quantities) {

@@ -11,6 +11,7 @@ import bagward.bag.RegisterChange;
 import bagward.bag.RegisterRules;
 import bagward.bag.TagCode;
 import bagward.board.Board;
+import bagward.mould.Crop;
 import bagward.watch.BagHistory;
 import bagward.watch.Health;
 import bagward.watch.Intake;
@@ -32,7 +33,8 @@ final class SampleWatch implements Watch {
     private final Clock clock;
     private final RegisterRules rules = new RegisterRules(
             SampleStation.STATION,
-            SampleStation.MATERIALS.stream().map(BagMaterial::id).collect(Collectors.toSet()));
+            SampleStation.MATERIALS.stream().map(BagMaterial::id).collect(Collectors.toSet()),
+            SampleStation.CROPS.stream().map(Crop::id).collect(Collectors.toSet()));
     private final List<Consumer<Board>> listeners = new CopyOnWriteArrayList<>();
     private final Set<AlarmKey> seen = new HashSet<>();
     private final SampleAside aside = new SampleAside();

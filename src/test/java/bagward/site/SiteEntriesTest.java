@@ -37,6 +37,17 @@ class SiteEntriesTest {
     }
 
     @Test
+    void the_crop_named_with_a_head_is_that_of_later_heads_of_its_line() {
+        site.visitor.post("/put-on", putOn(Map.of("crop", "napus")));
+        site.visitor.post("/put-on", putOn(Map.of("tag", "N-2", "spot", "19", "at", "2027-05-11T09:40")));
+        assertTrue(site.visitor.get("/bag/N-2").body().contains("Brassica napus"));
+        assertTrue(site.visitor.get("/api/board").body().contains("\"crop\":\"napus\""));
+        HttpResponse<String> refused = site.visitor.post("/put-on", putOn(Map.of("tag", "N-3", "crop", "nap")));
+        assertTrue(refused.body().contains("id=\"crop-fault\""), refused.body());
+        assertEquals(422, refused.statusCode());
+    }
+
+    @Test
     void a_wrong_form_says_what_is_wrong_beside_each_field_and_loses_nothing() {
         Map<String, String> form =
                 putOn(Map.of("tag", "no good", "spot", "eleven", "buds", "99", "seed_parent", "Rook <3"));

@@ -53,6 +53,6 @@ final class SiteShow {
     }
 
     static SiteSettings settings(int port) {
-        return new SiteSettings("127.0.0.1", port, WallScreen.USUAL, SampleStation.MATERIALS, 90);
+        return new SiteSettings("127.0.0.1", port, WallScreen.USUAL, SampleStation.MATERIALS, SampleStation.CROPS, 90);
     }
 }

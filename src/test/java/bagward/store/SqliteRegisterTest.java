@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bagward.bag.CropId;
 import bagward.bag.Line;
 import bagward.bag.MaterialId;
 import bagward.bag.PollenScore;
@@ -66,7 +67,8 @@ class SqliteRegisterTest {
                 FILM,
                 new Line("Östra 4 × \"wild\""),
                 new Line("K 12"),
-                new Pollination(TIME.minusSeconds(600), "Ida", kind, 9, score));
+                new Pollination(TIME.minusSeconds(600), "Ida", kind, 9, score),
+                kind == PollinationKind.SIB ? Optional.of(new CropId("napus")) : Optional.empty());
     }
 
     @Test

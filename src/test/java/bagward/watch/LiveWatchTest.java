@@ -83,7 +83,7 @@ class LiveWatchTest extends WatchStage {
                 Map.of(),
                 known.rules(),
                 known.organisms(),
-                known.crop(),
+                known.crops(),
                 known.readings(),
                 known.quarantine(),
                 known.checks(),

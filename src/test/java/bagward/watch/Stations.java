@@ -36,7 +36,7 @@ final class Stations {
                 SCENARIO.materials(),
                 SCENARIO.rules(),
                 SCENARIO.organisms(),
-                SCENARIO.crop(),
+                SCENARIO.crops(),
                 stores.readings(),
                 stores.quarantine(),
                 new SensorChecks(stores.sensorChecks()),

@@ -25,6 +25,7 @@ import java.util.Optional;
  * @param material short name of the bag material
  * @param seedParent line that bears the pod
  * @param pollenParent line that gives pollen
+ * @param crop short name of the crop of the seed parent, if one was named for it
  * @param kind "self", "sib" or "cross"
  * @param sensor the sensor that hangs in it
  * @param worst highest priority of its alarms
@@ -45,6 +46,7 @@ public record BagAnswer(
         String material,
         String seedParent,
         String pollenParent,
+        Optional<String> crop,
         String kind,
         Optional<String> sensor,
         Optional<String> worst) {
@@ -65,6 +67,7 @@ public record BagAnswer(
                 bag.material().value(),
                 bag.head().seedParent().name(),
                 bag.head().pollenParent().name(),
+                bag.head().crop().map(Object::toString),
                 word(bag.head().pollination().kind()),
                 bag.lentSensor().map(Object::toString),
                 bag.worst().map(BagAnswer::word));

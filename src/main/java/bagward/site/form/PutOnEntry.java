@@ -1,5 +1,6 @@
 package bagward.site.form;
 
+import bagward.bag.CropId;
 import bagward.bag.Line;
 import bagward.bag.MaterialId;
 import bagward.bag.PollenScore;
@@ -39,6 +40,7 @@ public final class PutOnEntry {
         Optional<Line> pollen =
                 self && fields.sent("pollen_parent").isEmpty() ? seed : fields.needed("pollen_parent", Line::new);
         Optional<PollenScore> score = fields.optional("score", PutOnEntry::score);
+        Optional<CropId> crop = fields.optional("crop", CropId::new);
         Optional<Instant> at = fields.time("at");
         Optional<Pollination> pollination = fields.needed(
                 "buds",
@@ -52,7 +54,8 @@ public final class PutOnEntry {
                 material.orElseThrow(),
                 seed.orElseThrow(),
                 pollen.orElseThrow(),
-                pollination.orElseThrow());
+                pollination.orElseThrow(),
+                crop);
     }
 
     private static Spot spot(String bay, int number) {

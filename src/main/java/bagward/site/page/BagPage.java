@@ -6,6 +6,7 @@ import bagward.bag.MaterialId;
 import bagward.board.BagView;
 import bagward.board.Board;
 import bagward.climate.SensorId;
+import bagward.mould.Crop;
 import bagward.site.chart.BagChart;
 import bagward.site.chart.Chart;
 import bagward.site.chart.HourRow;
@@ -123,9 +124,19 @@ public record BagPage(
         }
     }
 
-    /** The page of a head. */
+    /**
+     * The page of a head.
+     *
+     * @param crop name of its crop; empty if none was named for its line
+     */
     public static BagPage of(
-            Board board, Head head, Optional<BagHistory> history, double dampLimit, boolean whole, Actions actions) {
+            Board board,
+            Head head,
+            Optional<String> crop,
+            Optional<BagHistory> history,
+            double dampLimit,
+            boolean whole,
+            Actions actions) {
         Optional<BagView> bag = board.find(head.tag());
         List<ToDo> toDos = toDos(board, head);
         return new BagPage(
@@ -136,7 +147,7 @@ public record BagPage(
                 bag.map(b -> Glyphs.of(board, b)),
                 toDos,
                 bag.map(b -> HeadFacts.ofBag(board, b)).orElse(List.of()),
-                HeadFacts.ofHead(head, board.zone()),
+                HeadFacts.ofHead(head, crop, board.zone()),
                 history.map(h -> BagClimateView.of(h, board, dampLimit, whole)),
                 actions);
     }
@@ -176,6 +187,11 @@ public record BagPage(
      * @param text what is read
      */
     public record Choice(String value, String text) {
+        /** A crop. */
+        public static Choice of(Crop crop) {
+            return new Choice(crop.id().value(), crop.name());
+        }
+
         /** A material. */
         public static Choice of(MaterialId id, String name) {
             return new Choice(id.value(), name);

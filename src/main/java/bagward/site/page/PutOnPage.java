@@ -16,10 +16,12 @@ import java.util.stream.Collectors;
  *
  * @param houses bays to choose from, by house
  * @param materials bags to choose from
+ * @param crops crops to choose from
  * @param lines names of lines that were used before
  * @param entered what was typed
  */
-public record PutOnPage(List<HouseBays> houses, List<Choice> materials, List<String> lines, Entered entered) {
+public record PutOnPage(
+        List<HouseBays> houses, List<Choice> materials, List<Choice> crops, List<String> lines, Entered entered) {
     /**
      * Bays of a house.
      *
@@ -29,10 +31,11 @@ public record PutOnPage(List<HouseBays> houses, List<Choice> materials, List<Str
     public record HouseBays(String name, List<Choice> bays) {}
 
     /** The form for a board. */
-    public static PutOnPage of(Board board, List<Choice> materials, List<String> lines, Entered entered) {
+    public static PutOnPage of(
+            Board board, List<Choice> materials, List<Choice> crops, List<String> lines, Entered entered) {
         List<HouseBays> houses =
                 board.houses().stream().map(h -> bays(board, h)).toList();
-        return new PutOnPage(houses, materials, lines, entered);
+        return new PutOnPage(houses, materials, crops, lines, entered);
     }
 
     private static HouseBays bays(Board board, HouseView view) {

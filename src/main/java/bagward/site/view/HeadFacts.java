@@ -12,6 +12,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What is known of a head, line by line. */
 public final class HeadFacts {
@@ -76,10 +77,15 @@ public final class HeadFacts {
         return facts;
     }
 
-    /** The lines about a head, whatever its state. */
-    public static List<Fact> ofHead(Head head, ZoneId zone) {
+    /**
+     * The lines about a head, whatever its state.
+     *
+     * @param crop name of its crop; empty if none was named for its line
+     */
+    public static List<Fact> ofHead(Head head, Optional<String> crop, ZoneId zone) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("Parents", parents(head)));
+        crop.ifPresent(name -> facts.add(new Fact("Crop", name)));
         String score =
                 head.pollination().score().map(s -> ", pollen " + score(s)).orElse(", pollen not scored");
         facts.add(new Fact(
