@@ -2,6 +2,7 @@ package bagward.alarm;
 
 import bagward.bag.BagClimate;
 import bagward.bag.Origin;
+import bagward.bag.Quantile;
 import bagward.bag.TagCode;
 import bagward.climate.RegularSeries;
 import java.time.Duration;
@@ -29,9 +30,13 @@ final class BagClimateRule {
 
     private String says(Rule rule, Spell spell, BagClimate climate, Instant now) {
         String lasted = Words.duration(Duration.between(spell.since(), now));
-        String numbers =
-                ": " + Words.number(spell.value(), digits) + " " + rule.kind().unit() + " now, limit "
-                        + Words.number(rule.limit(), 1) + " " + rule.kind().unit() + ", " + origin(climate, now);
+        String unit = " " + rule.kind().unit();
+        boolean measured = measured(climate, now);
+        String by = measured || rule.actsOn().equals(Quantile.MIDDLE)
+                ? ""
+                : " by " + rule.actsOn().words();
+        String numbers = ": " + Words.number(spell.value(), digits) + unit + " now" + by + ", limit "
+                + Words.number(rule.limit(), 1) + unit + ", " + (measured ? "measured" : "estimated");
         String unknown = spell.unknown().compareTo(Spell.FRESH) > 0
                 ? ", of which " + Words.duration(spell.unknown()) + " without data"
                 : "";
@@ -42,14 +47,14 @@ final class BagClimateRule {
         };
     }
 
-    private static String origin(BagClimate climate, Instant now) {
+    private static boolean measured(BagClimate climate, Instant now) {
         int cells = climate.grid().size();
         int cell = Math.min(cells - 1, climate.grid().indexOf(now));
         for (int i = cell; i >= 0; i--) {
             if (climate.temperature().middle().known(i)) {
-                return climate.originAt(i) == Origin.MEASURED ? "measured" : "estimated";
+                return climate.originAt(i) == Origin.MEASURED;
             }
         }
-        return "estimated";
+        return false;
     }
 }

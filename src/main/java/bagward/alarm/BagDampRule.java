@@ -4,7 +4,7 @@ import bagward.bag.BagClimate;
 import bagward.bag.TagCode;
 import java.time.Instant;
 
-/** Judges whether a bag is damp: its best estimate (the middle of the interval) of humidity against the limit in %RH. */
+/** Judges whether a bag is damp: its humidity against the limit in %RH. */
 public final class BagDampRule {
     private static final BagClimateRule DAMP = new BagClimateRule("damp", 0);
 
@@ -15,7 +15,7 @@ public final class BagDampRule {
      *
      * @param rule of kind {@link RuleKind#BAG_DAMP}
      * @param tag the head the bag is on
-     * @param climate inside the bag since it was put on
+     * @param climate inside the bag since it was put on, as the quantile has it that the rule acts on
      * @param now the time to judge at
      */
     public static Verdict judge(Rule rule, TagCode tag, BagClimate climate, Instant now) {

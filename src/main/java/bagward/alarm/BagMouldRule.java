@@ -1,6 +1,7 @@
 package bagward.alarm;
 
 import bagward.bag.BagClimate;
+import bagward.bag.Quantile;
 import bagward.bag.TagCode;
 import bagward.climate.RegularSeries;
 import bagward.climate.TimeGrid;
@@ -39,6 +40,8 @@ public final class BagMouldRule {
     /**
      * Judges one head.
      *
+     * <p>All that is given follows from the humidity that the rule acts on.
+     *
      * @param tag its tag
      * @param climate inside the bag that is on, for whether anything is known now
      * @param high when the risk became high, as far as is known; what lies after now is not looked at
@@ -55,7 +58,7 @@ public final class BagMouldRule {
                     Verdict.Outcome.HOLDS,
                     reach.at(),
                     0,
-                    "high estimated risk for " + lasting + ": " + reach.reason());
+                    "high estimated risk for " + lasting + ": " + reach.reason() + by());
         }
         if (!heard(climate)) {
             return new Verdict(
@@ -77,9 +80,15 @@ public final class BagMouldRule {
                         since,
                         hoursTo(reach),
                         "high risk expected about " + CLOCK.format(reach.at().atZone(zone))
-                                + " if tonight goes as the outlook says: " + reach.reason()))
+                                + " if tonight goes as the outlook says: " + reach.reason() + by()))
                 .orElseGet(() -> new Verdict(
                         key, Verdict.Outcome.CLEAR, since, Double.NaN, "no high risk so far nor in the outlook"));
+    }
+
+    private String by() {
+        return rule.actsOn().equals(Quantile.MIDDLE)
+                ? ""
+                : "; where humidity is not measured, by " + rule.actsOn().words();
     }
 
     private boolean withinLimit(Reach reach) {

@@ -1,5 +1,6 @@
 package bagward.alarm;
 
+import bagward.bag.Quantile;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param offDelay how long it must be gone before the alarm returns
  * @param reAlarm how long after it was confirmed an alarm that still holds asks again; empty for never
  * @param otherLimits limits for single houses, materials and crops; the first that fits counts
+ * @param actsOn which value of an estimate it is judged by; measured values are taken as they are
  * @param priority how much it matters
  * @param card what to do
  */
@@ -29,6 +31,7 @@ public record Rule(
         Duration offDelay,
         Optional<Duration> reAlarm,
         List<OtherLimit> otherLimits,
+        Quantile actsOn,
         Priority priority,
         ActionCard card) {
     /** Copies the list. */
@@ -36,7 +39,7 @@ public record Rule(
         otherLimits = List.copyOf(otherLimits);
     }
 
-    /** A rule that has the same limit everywhere. */
+    /** A rule that has the same limit everywhere and acts on the best value. */
     public Rule(
             RuleId id,
             String name,
@@ -48,7 +51,7 @@ public record Rule(
             Optional<Duration> reAlarm,
             Priority priority,
             ActionCard card) {
-        this(id, name, kind, limit, deadband, onDelay, offDelay, reAlarm, List.of(), priority, card);
+        this(id, name, kind, limit, deadband, onDelay, offDelay, reAlarm, List.of(), Quantile.MIDDLE, priority, card);
     }
 
     /** A rule that asks once. */
@@ -80,6 +83,7 @@ public record Rule(
                         offDelay,
                         reAlarm,
                         otherLimits,
+                        actsOn,
                         priority,
                         card))
                 .orElse(this);

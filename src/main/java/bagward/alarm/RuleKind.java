@@ -44,6 +44,11 @@ public enum RuleKind {
         this.highestLimit = highestLimit;
     }
 
+    /** Whether it looks at the climate in a bag, which may be estimated. */
+    public boolean estimated() {
+        return this == BAG_DAMP || this == BAG_HOT || this == BAG_MOULD;
+    }
+
     /** The word in configuration files. */
     public String word() {
         return word;

@@ -2,6 +2,7 @@ package bagward.alarm;
 
 import bagward.bag.CropId;
 import bagward.bag.MaterialId;
+import bagward.bag.Quantile;
 import bagward.document.Section;
 import bagward.station.HouseId;
 import java.time.Duration;
@@ -52,7 +53,7 @@ public final class RulesReader {
      *
      * @param known rules so far
      * @param entries each with id, name, watches (a {@link RuleKind#word}), limit, other-limits (house, material, crop, limit),
-     *     deadband, on-delay, off-delay, re-alarm (if it is to ask again), priority (low, medium, high), card (what, why,
+     *     acts-on (sure, middle, possible or a number), deadband, on-delay, off-delay, re-alarm (if it is to ask again), priority (low, medium, high), card (what, why,
      *     how-soon, proof, caution) and enabled; where the id is known and it watches the same, each may be left out
      * @return the rules that were not refused and are enabled, the known ones first
      */
@@ -95,6 +96,7 @@ public final class RulesReader {
                 ? Optional.of(entry.duration("re-alarm", Duration.ofMinutes(10), LONGEST))
                 : before.flatMap(Rule::reAlarm);
         List<OtherLimit> others = others(entry, kind, before);
+        Quantile actsOn = actsOn(entry, kind, before);
         Optional<Priority> priority = before.map(Rule::priority)
                 .map(p -> Optional.of(entry.choice("priority", PRIORITIES, p)))
                 .orElseGet(() -> entry.choice("priority", PRIORITIES));
@@ -110,6 +112,7 @@ public final class RulesReader {
                 offDelay,
                 reAlarm,
                 others,
+                actsOn,
                 priority.orElseThrow(),
                 card.orElseThrow()));
     }
@@ -131,6 +134,18 @@ public final class RulesReader {
             return before.map(Rule::otherLimits).orElse(List.of());
         }
         return otherLimits.read(entry, other -> limit(other, kind, Optional.empty()));
+    }
+
+    private static Quantile actsOn(Section entry, Optional<RuleKind> kind, Optional<Rule> before) {
+        Optional<Quantile> given = entry.findValue("acts-on", Quantile::read);
+        if (given.isPresent() && kind.filter(k -> !k.estimated()).isPresent()) {
+            entry.refuse("acts-on", "is only for rules on bag-damp, bag-hot and bag-mould", "Leave it out.");
+        }
+        if (kind.filter(RuleKind.BAG_MOULD::equals).isPresent()
+                && !given.map(Quantile::named).orElse(true)) {
+            entry.refuse("acts-on", "must be sure, middle or possible for bag-mould");
+        }
+        return given.or(() -> before.map(Rule::actsOn)).orElse(Quantile.MIDDLE);
     }
 
     private static Optional<ActionCard> card(Section card) {

@@ -1,5 +1,6 @@
 package bagward.bag;
 
+import bagward.climate.RegularSeries;
 import bagward.climate.TimeGrid;
 import java.util.BitSet;
 
@@ -30,6 +31,27 @@ public record BagClimate(Banded temperature, Banded humidity, BitSet measured, F
     /** The grid of all parts. */
     public TimeGrid grid() {
         return temperature.middle().grid();
+    }
+
+    /**
+     * The climate as a quantile of the estimate has it, without doubt: for who acts on that. Measured cells keep their best
+     * value. Water on the film is told at three levels; it is taken from the highest one that is not above the quantile,
+     * or from the certain one.
+     */
+    public BagClimate at(Quantile quantile) {
+        if (quantile.equals(Quantile.MIDDLE)) {
+            return this;
+        }
+        BitSet wet = quantile.share() < Quantile.MIDDLE.share()
+                ? film.certain()
+                : quantile.share() < Quantile.POSSIBLE.share() ? film.likely() : film.possible();
+        BitSet likely = film.likely();
+        likely.and(measured);
+        wet.andNot(measured);
+        wet.or(likely);
+        RegularSeries warm = temperature.at(quantile, measured);
+        RegularSeries damp = humidity.at(quantile, measured);
+        return new BagClimate(new Banded(warm, warm, warm), new Banded(damp, damp, damp), measured, wet);
     }
 
     /** Where cell i comes from. */

@@ -14,9 +14,6 @@ import java.util.BitSet;
  * at once.
  */
 public final class BagClimates {
-    /** Standard deviations to each side of a 90 % interval. */
-    static final double NINETY_PERCENT = 1.645;
-
     /** From this humidity on, %RH, a sensor's own reading stands for water on the film. */
     private static final double WET = 95;
 
@@ -68,8 +65,8 @@ public final class BagClimates {
         BitSet possible = estimate.film().possible();
         for (int i = 0; i < grid.size(); i++) {
             if (!Double.isNaN(temperature[i]) && !Double.isNaN(humidity[i])) {
-                warm.set(i, temperature[i], NINETY_PERCENT * SensorError.USUAL.temperature());
-                double reach = NINETY_PERCENT * SensorError.USUAL.humidityAt(humidity[i]);
+                warm.set(i, temperature[i], Coverage.NINETY.deviations() * SensorError.USUAL.temperature());
+                double reach = Coverage.NINETY.deviations() * SensorError.USUAL.humidityAt(humidity[i]);
                 damp.set(i, humidity[i], reach);
                 heard.set(i);
                 certain.set(i, humidity[i] - FilmDoubt.NARROWER * reach >= WET);
@@ -78,7 +75,8 @@ public final class BagClimates {
             }
         }
         FilmWetness film = new FilmWetness(certain, likely, possible);
-        return new BagClimate(warm.banded(grid), damp.clamped(0, 100).banded(grid), heard, film);
+        return new BagClimate(
+                warm.banded(grid, Coverage.NINETY), damp.clamped(0, 100).banded(grid, Coverage.NINETY), heard, film);
     }
 
     /** A measured climate in which nothing was heard, on a grid. */

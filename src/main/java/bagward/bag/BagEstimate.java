@@ -47,7 +47,10 @@ final class BagEstimate {
             cell(i);
         }
         return new BagClimate(
-                temperature.banded(grid), humidity.clamped(0, 100).banded(grid), new BitSet(), film.wetness());
+                temperature.banded(grid, Coverage.NINETY),
+                humidity.clamped(0, 100).banded(grid, Coverage.NINETY),
+                new BitSet(),
+                film.wetness());
     }
 
     private void cell(int i) {
@@ -63,7 +66,7 @@ final class BagEstimate {
         balance.stepHeat(houseTemperature[i], global, day);
         double variance = ownVariance(day, lightDeviation);
         double house = sensor.temperature();
-        temperature.set(i, balance.temperature(), BagClimates.NINETY_PERCENT * Math.sqrt(variance + house * house));
+        temperature.set(i, balance.temperature(), Coverage.NINETY.deviations() * Math.sqrt(variance + house * house));
         if (Double.isNaN(houseHumidity[i])) {
             balance.restartVapour();
         } else {
@@ -95,7 +98,7 @@ final class BagEstimate {
         double variance =
                 openShare * openShare * (byTemperature * byTemperature * temperatureVariance + byHouse * byHouse)
                         + rest * rest;
-        double other = BagClimates.NINETY_PERCENT * BagClimates.NINETY_PERCENT * variance;
+        double other = Coverage.NINETY.deviations() * Coverage.NINETY.deviations() * variance;
         double drier = dryness * (share(byNight.drier(), byDay.drier(), day) - 1);
         double damper = dryness * (1 - share(byNight.damper(), byDay.damper(), day));
         double below = Math.sqrt(drier * drier + other);

@@ -61,8 +61,8 @@ public final class BagFitCheck {
                 closure,
                 now - from,
                 expected.mean(),
-                Math.max(0, expected.mean() - BagClimates.NINETY_PERCENT * expected.deviation()),
-                Math.min(1, expected.mean() + BagClimates.NINETY_PERCENT * expected.deviation()));
+                Math.max(0, expected.mean() - Coverage.NINETY.deviations() * expected.deviation()),
+                Math.min(1, expected.mean() + Coverage.NINETY.deviations() * expected.deviation()));
         return new BagFit(sitting.verdict(), at, grid.at(sitting.since() * each), closure, expected, numbers);
     }
 

@@ -48,7 +48,8 @@ final class BandArrays {
         return this;
     }
 
-    Banded banded(TimeGrid grid) {
-        return new Banded(RegularSeries.of(grid, middle), RegularSeries.of(grid, low), RegularSeries.of(grid, high));
+    Banded banded(TimeGrid grid, Coverage coverage) {
+        return new Banded(
+                RegularSeries.of(grid, middle), RegularSeries.of(grid, low), RegularSeries.of(grid, high), coverage);
     }
 }

@@ -14,7 +14,7 @@ record ClosureBand(double drier, double damper) {
     static ClosureBand of(Spread closure) {
         double f = Math.min(1 - EDGE, Math.max(EDGE, closure.mean()));
         double logit = Math.log(f / (1 - f));
-        double reach = BagClimates.NINETY_PERCENT * closure.deviation() / (f * (1 - f));
+        double reach = Coverage.NINETY.deviations() * closure.deviation() / (f * (1 - f));
         double low = 1 / (1 + Math.exp(-(logit - reach)));
         double high = 1 / (1 + Math.exp(-(logit + reach)));
         return new ClosureBand((1 - low) / (1 - f), (1 - high) / (1 - f));

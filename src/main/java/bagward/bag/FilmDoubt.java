@@ -13,7 +13,7 @@ final class FilmDoubt {
     private static final double SURELY_DRY = 70;
 
     /** From a 90 % interval to an 80 % one; the lower end of a 90 % one would call no film wet, as near saturation as it may be. */
-    static final double NARROWER = NightForecaster.EIGHTY_PERCENT / BagClimates.NINETY_PERCENT;
+    static final double NARROWER = Coverage.EIGHTY.deviations() / Coverage.NINETY.deviations();
 
     private final Spread cooling;
     private final BitSet certain = new BitSet();
@@ -39,7 +39,7 @@ final class FilmDoubt {
             return;
         }
         double middle = dewPointHumidity(balance, night * cooling.mean());
-        double reach = NightForecaster.EIGHTY_PERCENT * cooling.deviation();
+        double reach = Coverage.EIGHTY.deviations() * cooling.deviation();
         double most = dewPointHumidity(balance, night * (cooling.mean() + reach));
         double least = dewPointHumidity(balance, night * Math.max(0, cooling.mean() - reach));
         boolean wet = balance.filmWet();

@@ -7,9 +7,6 @@ import java.util.Arrays;
  * those nights, each judged only by the nights before it. Confined to one outlook.
  */
 final class NightForecaster {
-    /** Standard deviations to each side of an 80 % interval. */
-    static final double EIGHTY_PERCENT = 1.2816;
-
     /** Weight of a past night's error against that of the night after it. */
     private static final double FORGETTING = 0.95;
 

@@ -79,9 +79,9 @@ public final class NightOutlook {
         double[] deviation = forecaster.deviation();
         BandArrays band = new BandArrays(grid.size());
         for (int i = 0; i < grid.size(); i++) {
-            band.set(i, word[i], NightForecaster.EIGHTY_PERCENT * deviation[i]);
+            band.set(i, word[i], Coverage.EIGHTY.deviations() * deviation[i]);
         }
-        return band.clamped(lowest, highest).banded(grid);
+        return band.clamped(lowest, highest).banded(grid, Coverage.EIGHTY);
     }
 
     /**
@@ -115,6 +115,6 @@ public final class NightOutlook {
             double houseAbove = share * (house.high().valueOrNaN(i) - outlook);
             band.set(i, middle, middle - Math.hypot(below, houseBelow), middle + Math.hypot(above, houseAbove));
         }
-        return band.clamped(lowest, highest).banded(grid);
+        return band.clamped(lowest, highest).banded(grid, Coverage.EIGHTY);
     }
 }

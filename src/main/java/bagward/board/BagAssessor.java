@@ -45,8 +45,10 @@ final class BagAssessor {
         BagInsight insight = insight(head, bagging);
         HeadCare care = care(head, bagging, sinceFirst, insight.tonight().map(o -> course.ahead(o.climate())));
         Instant due = care.dates().due();
-        List<Verdict> verdicts = verdicts(new JudgedBag(
-                head, in.crops().of(head).id(), bagging, climate, course, care.ahead(), due, insight.fit()));
+        JudgedBag best = new JudgedBag(
+                head, in.crops().of(head).id(), bagging, climate, course, care.ahead(), due, insight.fit());
+        List<Verdict> verdicts =
+                verdicts(head, SeenBag.of(best, in.rules(), sinceFirst, in.organisms(), insight.tonight()));
         int cell = Measures.newestKnown(climate.temperature().middle(), in.now());
         BagView view = new BagView(
                 head,
@@ -82,10 +84,9 @@ final class BagAssessor {
                 ahead);
     }
 
-    private List<Verdict> verdicts(JudgedBag bag) {
-        Place place = source.place(bag.head());
-        return in.rules().stream()
-                .flatMap(rule -> bag.verdict(rule, in.now(), in.station().zone()).stream())
+    private List<Verdict> verdicts(Head head, SeenBag bag) {
+        Place place = source.place(head);
+        return bag.verdicts(in.rules(), in.now(), in.station().zone()).stream()
                 .map(verdict -> suppression.of(verdict, place))
                 .toList();
     }

@@ -25,7 +25,8 @@ final class HeadSweep {
     private final Head head;
     private final List<AlarmEvent> events = new ArrayList<>();
     private AlarmBook book = AlarmBook.EMPTY;
-    private @Nullable JudgedBag judged;
+    private @Nullable SeenBag seen;
+    private @Nullable Bagging seenBagging;
     private @Nullable Place place;
     private Instant knownUntil = Instant.MIN;
 
@@ -58,41 +59,37 @@ final class HeadSweep {
         if (on.isEmpty()) {
             return List.of();
         }
-        JudgedBag bag = judged(on.get(), tick);
+        SeenBag bag = seen(on.get(), tick);
         Suppression suppression = rehearsal.suppressionAt(tick);
         BoardInputs in = rehearsal.at(tick);
-        return in.rules().stream()
-                .flatMap(rule -> bag.verdict(rule, tick, in.station().zone()).stream())
+        return bag.verdicts(in.rules(), tick, in.station().zone()).stream()
                 .map(verdict -> place == null ? verdict : suppression.of(verdict, place))
                 .toList();
     }
 
-    private JudgedBag judged(Bagging bagging, Instant tick) {
-        JudgedBag known = judged;
-        if (known == null || !known.bagging().equals(bagging) || tick.isAfter(knownUntil)) {
+    private SeenBag seen(Bagging bagging, Instant tick) {
+        SeenBag known = seen;
+        if (known == null || !bagging.equals(seenBagging) || tick.isAfter(knownUntil)) {
             knownUntil = earliest(tick.plus(STRETCH), bagging.takenOff().orElse(rehearsal.end()), rehearsal.end());
-            known = judge(bagging, knownUntil);
-            judged = known;
+            known = see(bagging, knownUntil);
+            seen = known;
+            seenBagging = bagging;
         }
         return known;
     }
 
-    private JudgedBag judge(Bagging bagging, Instant until) {
+    private SeenBag see(Bagging bagging, Instant until) {
         BoardInputs in = rehearsal.at(until);
         BagClimateSource source =
                 new BagClimateSource(in, head.baggings().get(0).putOn(), until);
         place = source.place(head);
         BagClimate climate = source.climate(head, bagging).bag();
-        MouldCourse course = MouldCourse.of(source.sinceFirst(head, bagging, climate), in.organisms());
-        return new JudgedBag(
-                head,
-                in.crops().of(head).id(),
-                bagging,
-                climate,
-                course,
-                Optional.empty(),
-                source.dates(head, bagging).due(),
-                Optional.empty());
+        BagClimate sinceFirst = source.sinceFirst(head, bagging, climate);
+        MouldCourse course = MouldCourse.of(sinceFirst, in.organisms());
+        Instant due = source.dates(head, bagging).due();
+        JudgedBag best = new JudgedBag(
+                head, in.crops().of(head).id(), bagging, climate, course, Optional.empty(), due, Optional.empty());
+        return SeenBag.of(best, in.rules(), sinceFirst, in.organisms(), Optional.empty());
     }
 
     private static Instant earliest(Instant... instants) {

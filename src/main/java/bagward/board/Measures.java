@@ -1,6 +1,7 @@
 package bagward.board;
 
 import bagward.bag.Banded;
+import bagward.bag.Coverage;
 import bagward.bag.Origin;
 import bagward.bag.SensorError;
 import bagward.climate.RegularSeries;
@@ -11,9 +12,6 @@ import java.util.Optional;
 
 /** Newest values with their intervals. */
 final class Measures {
-    /** Standard deviations to each side of a 90 % interval of a normal error. */
-    private static final double NINETY_PERCENT = 1.645;
-
     /** Standard deviation of a light sensor as a share of its value. A prior. */
     private static final double LIGHT_ERROR = 0.05;
 
@@ -21,7 +19,7 @@ final class Measures {
 
     /** A measured value with the interval of a usual sensor. */
     static Measure measured(Quantity quantity, double value, Instant asOf) {
-        double half = NINETY_PERCENT
+        double half = Coverage.NINETY.deviations()
                 * switch (quantity) {
                     case TEMPERATURE -> SensorError.USUAL.temperature();
                     case HUMIDITY -> SensorError.USUAL.humidityAt(value);

@@ -28,7 +28,8 @@ final class EstimatePages {
         Head head = heads.head(ctx);
         BagView bag = pages.watch().board().find(head.tag()).orElseThrow(NotFoundResponse::new);
         BagHistory history = pages.watch().history(head.tag()).orElseThrow(NotFoundResponse::new);
-        EstimatePage page = EstimatePage.of(bag, settings.materials(), history.house());
+        EstimatePage page = EstimatePage.of(
+                bag, settings.materials(), history.house(), pages.watch().rules());
         pages.show(ctx, "estimate", "Climate in the bag of " + head.tag(), page);
     }
 }

@@ -3,6 +3,7 @@ package bagward.alarm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bagward.bag.Quantile;
 import bagward.bag.TagCode;
 import bagward.mould.Ahead;
 import bagward.mould.Reach;
@@ -56,6 +57,15 @@ class BagMouldRuleTest {
         assertEquals(Verdict.Outcome.HOLDS, verdict.outcome());
         assertEquals(hours(17), verdict.since());
         assertEquals("high estimated risk for 3 h: wet 16.0 h at 15 °C", verdict.message());
+    }
+
+    @Test
+    void a_risk_by_another_value_than_the_best_one_says_so() {
+        assertEquals(
+                "high estimated risk for 3 h: wet 16.0 h at 15 °C; where humidity is not measured, "
+                        + "by a lower estimate (10 of 100 lie below)",
+                judge(Acting.on(Quantile.SURE, RULE), 20, Optional.of(high(17)), Optional.empty())
+                        .message());
     }
 
     @Test

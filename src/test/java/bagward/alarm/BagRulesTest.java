@@ -2,6 +2,8 @@ package bagward.alarm;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import bagward.bag.BagClimate;
+import bagward.bag.Quantile;
 import bagward.bag.TagCode;
 import java.time.Duration;
 import java.time.Instant;
@@ -54,6 +56,25 @@ class BagRulesTest {
         Verdict verdict = BagDampRule.judge(
                 rule(RuleKind.BAG_DAMP, 90, 2), TAG, Bags.humid(START, Bags.constant(60, 89)), hours(0.99));
         assertEquals(Verdict.Outcome.CLEAR, verdict.outcome());
+    }
+
+    @Test
+    void a_rule_that_acts_on_an_upper_estimate_says_so() {
+        Rule rule = Acting.on(Quantile.POSSIBLE, rule(RuleKind.BAG_DAMP, 90, 2));
+        BagClimate upper = Bags.humid(START, Bags.constant(60, 89)).at(rule.actsOn());
+        Verdict verdict = BagDampRule.judge(rule, TAG, upper, hours(0.99));
+        assertEquals(Verdict.Outcome.HOLDS, verdict.outcome());
+        assertEquals(
+                "damp 59 min: 91 %RH now by an upper estimate (90 of 100 lie below), limit 90 %RH, estimated",
+                verdict.message());
+    }
+
+    @Test
+    void a_measured_bag_is_judged_by_what_was_measured_whatever_the_rule_acts_on() {
+        Rule rule = Acting.on(Quantile.SURE, rule(RuleKind.BAG_HOT, 30, 1));
+        BagClimate lower = Bags.warm(START, Bags.constant(60, 30.2)).at(rule.actsOn());
+        Verdict verdict = BagHotRule.judge(rule, TAG, lower, hours(0.99));
+        assertEquals("hot 59 min: 30.2 °C now, limit 30 °C, measured", verdict.message());
     }
 
     @Test

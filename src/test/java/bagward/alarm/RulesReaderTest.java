@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.bag.CropId;
 import bagward.bag.MaterialId;
+import bagward.bag.Quantile;
 import bagward.document.Inspection;
 import bagward.document.Section;
 import bagward.fault.Fault;
@@ -65,6 +66,29 @@ class RulesReaderTest {
                         new ActionCard("Swap the bag.", "Wet buds rot.", "Today.", "Dry film.", ""))),
                 read(GOOD));
         assertEquals(List.of(), inspection.faults());
+    }
+
+    @Test
+    void a_rule_acts_on_the_best_value_unless_it_says_otherwise() {
+        assertEquals(Quantile.MIDDLE, read(GOOD).get(0).actsOn());
+        String upper = GOOD.replace("    limit: 91", "    acts-on: possible\n    limit: 91");
+        assertEquals(Quantile.POSSIBLE, read(upper).get(0).actsOn());
+        assertEquals(
+                new Quantile(0.8), read(upper.replace("possible", "0.8")).get(0).actsOn());
+        assertEquals(List.of(), inspection.faults());
+    }
+
+    @Test
+    void acts_on_is_refused_where_nothing_is_estimated_and_between_the_levels_of_water_on_the_film() {
+        String upper =
+                GOOD.replace("    limit: 91", "    acts-on: 0.8\n    limit: 20").replace("1.5", "0");
+        read(upper.replace("bag-damp", "bag-mould"));
+        read(upper.replace("bag-damp", "bag-due"));
+        read(upper.replace("0.8", "often"));
+        String all = inspection.faults().stream().map(Fault::sentence).collect(Collectors.joining("\n"));
+        assertTrue(all.contains("acts-on: found '0.8'; must be sure, middle or possible for bag-mould"), all);
+        assertTrue(all.contains("acts-on: found '0.8'; is only for rules on bag-damp, bag-hot and bag-mould"), all);
+        assertTrue(all.contains("acts-on: found 'often'; must be sure, middle, possible, or a number"), all);
     }
 
     @Test

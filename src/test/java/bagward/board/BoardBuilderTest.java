@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bagward.alarm.Acting;
 import bagward.alarm.AlarmBook;
 import bagward.alarm.AlarmPhase;
 import bagward.alarm.OtherLimit;
 import bagward.alarm.Priority;
 import bagward.alarm.Rule;
 import bagward.bag.Origin;
+import bagward.bag.Quantile;
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
 import bagward.climate.Reading;
@@ -23,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -133,6 +136,18 @@ class BoardBuilderTest {
         assertEquals(
                 List.of("damp 11 h: 80 %RH now, limit 75 %RH, estimated"),
                 board(12).alarms().stream().map(view -> view.alarm().message()).toList());
+    }
+
+    @Test
+    void the_surer_a_rule_wants_to_be_the_later_and_less_it_calls() {
+        scenario.heard(Scenario.NORTH_POST, 0, 30, 12, 83).bag("N-1", Scenario.NORTH, Scenario.AISLE, 1, 1);
+        List<String> said = Stream.of(Quantile.SURE, Quantile.MIDDLE, Quantile.POSSIBLE)
+                .flatMap(quantile -> {
+                    scenario.watch(Acting.on(quantile, Scenario.DAMP), Acting.on(quantile, Scenario.MOULD));
+                    return board(30).alarms().stream().map(view -> view.rule().id() + " on " + quantile.share());
+                })
+                .toList();
+        assertEquals(List.of("damp on 0.5", "mould on 0.9", "damp on 0.9"), said);
     }
 
     @Test

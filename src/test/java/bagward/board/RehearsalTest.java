@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bagward.alarm.Acting;
 import bagward.alarm.AlarmBook;
 import bagward.alarm.AlarmEngine;
 import bagward.alarm.AlarmEvent;
 import bagward.alarm.Step;
+import bagward.bag.Quantile;
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
 import bagward.fault.ImpossibleValueException;
@@ -49,6 +51,17 @@ class RehearsalTest {
     void it_gives_the_alarms_that_the_running_engine_gives_at_the_same_instants() {
         List<AlarmEvent> expected = live();
         assertTrue(expected.size() > 12, "events to compare: " + expected.size());
+        assertEquals(words(expected), words(rehearsed(scenario.at(END))));
+    }
+
+    @Test
+    void rules_act_on_the_quantile_that_they_name() {
+        scenario.watch(
+                Acting.on(Quantile.SURE, Scenario.DAMP),
+                Acting.on(new Quantile(0.8), Scenario.HOT),
+                Acting.on(Quantile.POSSIBLE, Scenario.MOULD));
+        List<AlarmEvent> expected = live();
+        assertTrue(expected.size() > 4, "events to compare: " + expected.size());
         assertEquals(words(expected), words(rehearsed(scenario.at(END))));
     }
 

@@ -74,6 +74,9 @@ public final class Scenario {
     static final Rule BATTERY =
             rule("battery", RuleKind.SENSOR_BATTERY, 15, 5, Duration.ZERO, Duration.ZERO, Priority.LOW);
 
+    static final Rule MOULD =
+            rule("mould", RuleKind.BAG_MOULD, 12, 0, Duration.ZERO, Duration.ofHours(2), Priority.MEDIUM);
+
     private static final BagMaterial MATERIAL = new BagMaterial(
             FILM,
             "Perforated film",
@@ -145,6 +148,7 @@ public final class Scenario {
                 rule.offDelay(),
                 rule.reAlarm(),
                 List.of(limits),
+                rule.actsOn(),
                 rule.priority(),
                 rule.card());
     }

@@ -99,6 +99,9 @@ public record AlarmPage(
         facts.add(new Fact("Limit", number(rule.limit(), rule)));
         rule.otherLimits()
                 .forEach(other -> facts.add(new Fact("Other limit", number(other.limit(), rule) + where(other))));
+        if (rule.kind().estimated()) {
+            facts.add(new Fact("Acts on", rule.actsOn().words() + "; measured values as they are"));
+        }
         facts.add(new Fact("Deadband", number(rule.deadband(), rule)));
         facts.add(new Fact("Raised when it has held for", Words.span(rule.onDelay())));
         facts.add(new Fact("Over when it has been gone for", Words.span(rule.offDelay())));

@@ -1,5 +1,6 @@
 package bagward.site.page;
 
+import bagward.alarm.Rule;
 import bagward.bag.BagFit;
 import bagward.bag.BagMaterial;
 import bagward.board.BagView;
@@ -23,13 +24,13 @@ public record EstimatePage(String tag, List<Fact> lines, String fit) {
     }
 
     /** The page of a bag that is on. */
-    public static EstimatePage of(BagView bag, List<BagMaterial> materials, Climate house) {
+    public static EstimatePage of(BagView bag, List<BagMaterial> materials, Climate house, List<Rule> rules) {
         Optional<BagMaterial> material = materials.stream()
                 .filter(known -> known.id().equals(bag.material()))
                 .findFirst();
         return new EstimatePage(
                 bag.head().tag().value(),
-                Estimate.lines(bag, material, house),
+                Estimate.lines(bag, material, house, rules),
                 bag.insight().fit().map(EstimatePage::words).orElse(""));
     }
 

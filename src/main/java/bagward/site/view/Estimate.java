@@ -1,9 +1,13 @@
 package bagward.site.view;
 
+import bagward.alarm.Rule;
+import bagward.alarm.RuleKind;
 import bagward.bag.BagBelief;
 import bagward.bag.BagLesson;
 import bagward.bag.BagMaterial;
+import bagward.bag.Coverage;
 import bagward.bag.Origin;
+import bagward.bag.Quantile;
 import bagward.bag.SensorOffset;
 import bagward.bag.Spread;
 import bagward.board.BagInsight;
@@ -16,18 +20,16 @@ import bagward.climate.RegularSeries;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** How the climate in a bag comes to be known, in five lines for a breeder. */
 public final class Estimate {
-    /** Standard deviations to each side of a 90 % interval. */
-    private static final double NINETY_PERCENT = 1.645;
-
     private static final double HUNDRED_WATTS = 100;
 
     private Estimate() {}
 
     /** House, sun, material, what was learnt, how sure. */
-    public static List<Fact> lines(BagView bag, Optional<BagMaterial> material, Climate house) {
+    public static List<Fact> lines(BagView bag, Optional<BagMaterial> material, Climate house, List<Rule> rules) {
         BagInsight insight = bag.insight();
         List<Fact> lines = new ArrayList<>();
         lines.add(new Fact("House", house(house)));
@@ -36,7 +38,7 @@ public final class Estimate {
             lines.add(new Fact("Material", material.map(Estimate::material).orElse("not in the table of materials")));
             lines.add(new Fact("What was learnt", learnt(belief, insight)));
         });
-        lines.add(new Fact("How sure", sure(bag)));
+        lines.add(new Fact("How sure", sure(bag, rules)));
         return lines;
     }
 
@@ -99,20 +101,34 @@ public final class Estimate {
         return Words.oneDecimal(Math.abs(more)) + " %RH " + (more < 0 ? "less" : "more");
     }
 
-    private static String sure(BagView bag) {
+    private static String sure(BagView bag, List<Rule> rules) {
         if (Figures.known(bag.humidity()).isEmpty()) {
             return "Nothing is known of this bag now.";
         }
         Measure humidity = bag.humidity().orElseThrow();
-        String origin = humidity.origin() == Origin.MEASURED ? "Now measured by the sensor in it" : "Now estimated";
-        return origin + ": " + Words.whole(humidity.value()) + " %RH, and in 90 of 100 hours between "
+        boolean measured = humidity.origin() == Origin.MEASURED;
+        return (measured ? "Now measured by the sensor in it" : "Now estimated") + ": " + Words.whole(humidity.value())
+                + " %RH, and in 90 of 100 hours between "
                 + Words.whole(humidity.low()) + " and " + Words.whole(humidity.high())
-                + ". Rules act on the best value. It is no look into the bag.";
+                + ". " + (measured ? "Rules act on the measured value." : actedOn(humidity, rules))
+                + " It is no look into the bag.";
+    }
+
+    /** What rules take an estimated humidity for; those that take another value than the best one are named with it. */
+    private static String actedOn(Measure humidity, List<Rule> rules) {
+        String others = rules.stream()
+                .filter(rule -> !rule.actsOn().equals(Quantile.MIDDLE) && rule.kind() != RuleKind.BAG_HOT)
+                .map(rule -> rule.name() + " acts on " + rule.actsOn().words() + ": "
+                        + Words.whole(rule.actsOn()
+                                .within(humidity.low(), humidity.value(), humidity.high(), Coverage.NINETY))
+                        + " %RH. ")
+                .collect(Collectors.joining());
+        return others.isEmpty() ? "Rules act on the best value." : others + "The other rules act on the best value.";
     }
 
     /** "41 % (30 to 52)", kept within what a share can be. */
     private static String share(Spread spread) {
-        double reach = NINETY_PERCENT * spread.deviation();
+        double reach = Coverage.NINETY.deviations() * spread.deviation();
         double low = Math.max(0, spread.mean() - reach);
         double high = Math.min(1, spread.mean() + reach);
         return Words.whole(100 * spread.mean()) + " % (" + Words.whole(100 * low) + " to " + Words.whole(100 * high)
@@ -120,7 +136,7 @@ public final class Estimate {
     }
 
     private static String band(Spread spread, double times, String unit) {
-        double reach = NINETY_PERCENT * spread.deviation();
+        double reach = Coverage.NINETY.deviations() * spread.deviation();
         return Words.oneDecimal(times * spread.mean()) + " " + unit + " ("
                 + Words.oneDecimal(times * Math.max(0, spread.mean() - reach)) + " to "
                 + Words.oneDecimal(times * (spread.mean() + reach)) + ")";

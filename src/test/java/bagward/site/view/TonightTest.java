@@ -3,8 +3,12 @@ package bagward.site.view;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bagward.alarm.Acting;
 import bagward.alarm.AlarmBook;
+import bagward.alarm.Rule;
+import bagward.alarm.RuleKind;
 import bagward.bag.BagMaterial;
+import bagward.bag.Quantile;
 import bagward.bag.TagCode;
 import bagward.board.Board;
 import bagward.board.BoardBuilder;
@@ -70,6 +74,26 @@ class TonightTest {
     }
 
     @Test
+    void the_page_of_an_estimate_names_rules_that_act_on_another_value_than_the_best_one() {
+        BoardInputs in = Scenario.lent().at(60);
+        Board board = Scenario.tick(in, AlarmBook.EMPTY);
+        List<Rule> rules = in.rules().stream()
+                .map(rule -> rule.kind() == RuleKind.BAG_DAMP ? Acting.on(Quantile.POSSIBLE, rule) : rule)
+                .toList();
+
+        assertTrue(sure(in, board, "S-2", in.rules()).contains("Rules act on the best value."));
+        String named = sure(in, board, "S-2", rules);
+        assertTrue(named.contains("damp acts on an upper estimate (90 of 100 lie below): 9"), named);
+        assertTrue(named.contains("The other rules act on the best value."), named);
+        String measured = sure(in, board, "S-1", rules);
+        assertTrue(measured.contains("Rules act on the measured value."), measured);
+    }
+
+    private static String sure(BoardInputs in, Board board, String tag, List<Rule> rules) {
+        return lines(in, board, tag, rules).get(4).value();
+    }
+
+    @Test
     void without_any_lent_sensor_the_page_says_that_nothing_was_learnt() {
         BoardInputs in = Scenario.lent().at(60);
 
@@ -83,11 +107,15 @@ class TonightTest {
     }
 
     private static List<Fact> lines(BoardInputs in, Board board, String tag) {
+        return lines(in, board, tag, in.rules());
+    }
+
+    private static List<Fact> lines(BoardInputs in, Board board, String tag, List<Rule> rules) {
         var bag = board.find(new TagCode(tag)).orElseThrow();
         Climate house = BoardBuilder.climate(
                         in, bag.head(), bag.head().baggings().get(0))
                 .house();
         Optional<BagMaterial> material = Optional.ofNullable(in.materials().get(bag.material()));
-        return Estimate.lines(bag, material, house);
+        return Estimate.lines(bag, material, house, rules);
     }
 }
