@@ -28,6 +28,7 @@ class RoomsTest {
             "alarm",
             "board",
             "message",
+            "clockwork",
             "store",
             "collector",
             "notify",

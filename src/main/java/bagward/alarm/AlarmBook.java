@@ -34,10 +34,10 @@ public final class AlarmBook {
         return Optional.ofNullable(alarms.get(key));
     }
 
-    /** The same book with one alarm changed; a normal one is taken out. */
-    AlarmBook with(Alarm alarm) {
+    /** The same book with some alarms changed; normal ones are taken out. */
+    AlarmBook with(List<Alarm> others) {
         Map<AlarmKey, Alarm> changed = new HashMap<>(alarms);
-        changed.put(alarm.key(), alarm);
+        others.forEach(alarm -> changed.put(alarm.key(), alarm));
         return of(changed.values());
     }
 

@@ -7,7 +7,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * Moves all alarms one step: state, time and verdicts in, state and events out. Nothing is kept between calls, so a
@@ -59,23 +61,36 @@ public final class AlarmEngine {
     }
 
     /**
-     * A person confirms an alarm. One that has returned goes from the list; one that is confirmed already, or not listed,
-     * stays as it is.
+     * A person confirms alarms. One that has returned goes from the list; one that is confirmed already, or not listed,
+     * stays as it is. Each one that changes leaves an event.
      */
-    public static Step acknowledge(AlarmBook book, AlarmKey key, String who, Instant now) {
-        return book.find(key)
-                .flatMap(alarm -> switch (alarm.phase()) {
-                    case UNACKNOWLEDGED -> Optional.of(change(book, alarm, alarm.acknowledged(who, now), who, now, ""));
-                    case RETURNED_UNACKNOWLEDGED ->
-                        Optional.of(change(book, alarm, alarm.in(AlarmPhase.NORMAL), who, now, ""));
-                    default -> Optional.<Step>empty();
-                })
-                .orElse(Step.unchanged(book));
+    public static Step acknowledge(AlarmBook book, Set<AlarmKey> keys, String who, Instant now) {
+        List<Alarm> seen = new ArrayList<>();
+        List<AlarmEvent> events = new ArrayList<>();
+        for (AlarmKey key : new TreeSet<>(keys)) {
+            Optional<Alarm> before = book.find(key);
+            before.flatMap(alarm -> seen(alarm, who, now)).ifPresent(after -> {
+                seen.add(after);
+                events.add(event(before.orElseThrow(), after, who, now, ""));
+            });
+        }
+        return events.isEmpty() ? Step.unchanged(book) : new Step(book.with(seen), events);
+    }
+
+    private static Optional<Alarm> seen(Alarm alarm, String who, Instant now) {
+        return switch (alarm.phase()) {
+            case UNACKNOWLEDGED -> Optional.of(alarm.acknowledged(who, now));
+            case RETURNED_UNACKNOWLEDGED -> Optional.of(alarm.in(AlarmPhase.NORMAL));
+            default -> Optional.empty();
+        };
     }
 
     static Step change(AlarmBook book, Alarm before, Alarm after, String who, Instant now, String why) {
-        AlarmEvent event = new AlarmEvent(now, after.key(), before.phase(), after.phase(), who, after.message(), why);
-        return new Step(book.with(after), List.of(event));
+        return new Step(book.with(List.of(after)), List.of(event(before, after, who, now, why)));
+    }
+
+    private static AlarmEvent event(Alarm before, Alarm after, String who, Instant now, String why) {
+        return new AlarmEvent(now, after.key(), before.phase(), after.phase(), who, after.message(), why);
     }
 
     /** Collects the alarms and events of one step. */

@@ -8,6 +8,7 @@ import bagward.collector.CollectorState;
 import bagward.collector.EmbeddedBroker;
 import bagward.collector.MqttCollector;
 import bagward.collector.StationClock;
+import bagward.notify.OwnTopics;
 import bagward.site.Site;
 import bagward.site.SiteParts;
 import bagward.station.Sensor;
@@ -79,7 +80,9 @@ final class Running implements AutoCloseable {
             collector = new MqttCollector(
                     stationClock,
                     configuration.broker(),
-                    configuration.collector(),
+                    configuration
+                            .collector()
+                            .unlisting(OwnTopics.of(configuration.deliveries().mqtt())),
                     configuration.sources(),
                     spooling.readings(),
                     spooling.quarantine(),

@@ -76,7 +76,7 @@ public final class CollectorReader {
         Duration past = section.duration("past-tolerance", Duration.ofDays(1), LONGEST_PAST, usual.pastTolerance());
         boolean hearAll = section.flag("hear-all", usual.hearAll());
         return section.make(
-                () -> new CollectorSettings(clientId, batch, usual.batchLinger(), tolerance, past, hearAll));
+                () -> new CollectorSettings(clientId, batch, usual.batchLinger(), tolerance, past, hearAll, List.of()));
     }
 
     /**

@@ -1,7 +1,9 @@
 package bagward.collector;
 
 import bagward.collector.payload.MessageDecoder;
+import bagward.collector.payload.TopicFilter;
 import java.time.Duration;
+import java.util.List;
 
 /**
  * How messages are collected.
@@ -12,6 +14,7 @@ import java.time.Duration;
  * @param futureTolerance how far ahead of the station's clock a sensor's clock may be
  * @param pastTolerance how old a reading may be when it arrives
  * @param hearAll whether topics that nobody configured are listed with a sample
+ * @param unlisted topics that are not listed all the same, since nobody expects a sensor there
  */
 public record CollectorSettings(
         String clientId,
@@ -19,8 +22,26 @@ public record CollectorSettings(
         Duration batchLinger,
         Duration futureTolerance,
         Duration pastTolerance,
-        boolean hearAll) {
+        boolean hearAll,
+        List<TopicFilter> unlisted) {
+    /** Copies the list. */
+    public CollectorSettings {
+        unlisted = List.copyOf(unlisted);
+    }
+
     /** What a station has that says nothing else. */
     public static final CollectorSettings USUAL = new CollectorSettings(
-            "bagward", 500, Duration.ofMillis(50), Duration.ofMinutes(5), MessageDecoder.USUAL_PAST_TOLERANCE, true);
+            "bagward",
+            500,
+            Duration.ofMillis(50),
+            Duration.ofMinutes(5),
+            MessageDecoder.USUAL_PAST_TOLERANCE,
+            true,
+            List.of());
+
+    /** The same without topics of some filters in the list. */
+    public CollectorSettings unlisting(List<TopicFilter> filters) {
+        return new CollectorSettings(
+                clientId, batchMost, batchLinger, futureTolerance, pastTolerance, hearAll, filters);
+    }
 }

@@ -170,7 +170,9 @@ public final class MqttCollector implements AutoCloseable {
     }
 
     private void hear(Arrival arrival) {
-        if (!decoder.knows(arrival.message().topic())) {
+        String topic = arrival.message().topic();
+        boolean listed = settings.unlisted().stream().noneMatch(filter -> filter.matches(topic));
+        if (listed && !decoder.knows(topic)) {
             heard.add(arrival.message());
         }
     }

@@ -1,13 +1,13 @@
 package bagward.notify;
 
+import bagward.clockwork.Clockwork;
+import bagward.clockwork.Pause;
 import java.io.IOException;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.time.Duration;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -18,28 +18,35 @@ import org.slf4j.LoggerFactory;
  */
 final class PingCaller implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(PingCaller.class);
-    private static final Duration PATIENCE = Duration.ofSeconds(10);
+    private static final Duration USUAL_PATIENCE = Duration.ofSeconds(10);
     private static final int FIRST_FAILURE = 400;
 
     private final DeliverySettings.Ping settings;
     private final BooleanSupplier well;
-    private final HttpClient client = HttpClient.newBuilder()
-            .connectTimeout(PATIENCE)
-            .followRedirects(HttpClient.Redirect.NEVER)
-            .build();
-    private final CountDownLatch stop = new CountDownLatch(1);
-    private final Thread thread = new Thread(this::run, "ping");
+    private final Duration patience;
+    private final HttpClient client;
+    private final Clockwork clockwork;
     private volatile Optional<String> trouble = Optional.empty();
 
     /** @param well whether all is well; while it is not, nothing is called */
     PingCaller(DeliverySettings.Ping settings, BooleanSupplier well) {
+        this(settings, well, USUAL_PATIENCE);
+    }
+
+    /** @param patience how long an answer is waited for */
+    PingCaller(DeliverySettings.Ping settings, BooleanSupplier well, Duration patience) {
         this.settings = settings;
         this.well = well;
-        thread.setDaemon(true);
+        this.patience = patience;
+        this.client = HttpClient.newBuilder()
+                .connectTimeout(patience)
+                .followRedirects(HttpClient.Redirect.NEVER)
+                .build();
+        this.clockwork = new Clockwork("ping", Pause.atMost(Duration.ZERO), this::go, patience.multipliedBy(2));
     }
 
     void start() {
-        thread.start();
+        clockwork.start();
     }
 
     /** Why the last call failed; empty if it did not. */
@@ -47,26 +54,23 @@ final class PingCaller implements AutoCloseable {
         return trouble;
     }
 
-    private void run() {
-        try {
-            do {
-                if (well.getAsBoolean()) {
-                    call();
-                }
-            } while (!stop.await(settings.every().toMillis(), TimeUnit.MILLISECONDS));
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
+    private Pause go() {
+        if (well.getAsBoolean()) {
+            call();
         }
+        return Pause.atMost(settings.every());
     }
 
-    private void call() throws InterruptedException {
+    private void call() {
         HttpRequest request =
-                HttpRequest.newBuilder(settings.url()).timeout(PATIENCE).GET().build();
+                HttpRequest.newBuilder(settings.url()).timeout(patience).GET().build();
         try {
             int status = client.send(request, BodyHandlers.discarding()).statusCode();
             note(status < FIRST_FAILURE ? Optional.empty() : Optional.of("it answers " + status));
         } catch (IOException e) {
             note(Optional.of("it cannot be reached: " + e.getClass().getSimpleName()));
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 
@@ -79,11 +83,6 @@ final class PingCaller implements AutoCloseable {
 
     @Override
     public void close() {
-        stop.countDown();
-        try {
-            thread.join(2 * PATIENCE.toMillis());
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
+        clockwork.close();
     }
 }

@@ -1,16 +1,16 @@
 package bagward.notify;
 
+import bagward.clockwork.Clockwork;
+import bagward.clockwork.Pause;
 import bagward.store.StoreException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
-import java.util.concurrent.locks.Condition;
-import java.util.concurrent.locks.ReentrantLock;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** A thread that goes the rounds of one channel: when it is rung for, and when something is due. */
+/** Goes the rounds of one channel on a thread of its own: when it is rung for, and when something is due. */
 final class Postman implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Postman.class);
     private static final Duration LONGEST_SLEEP = Duration.ofSeconds(10);
@@ -19,42 +19,28 @@ final class Postman implements AutoCloseable {
 
     private final Round round;
     private final Clock clock;
-    private final Thread thread;
-    private final ReentrantLock lock = new ReentrantLock();
-    private final Condition bell = lock.newCondition();
-    private boolean rung;
-    private boolean closed;
+    private final Clockwork clockwork;
 
     Postman(String name, Round round, Clock clock) {
         this.round = round;
         this.clock = clock;
-        this.thread = new Thread(this::run, "deliver " + name);
-        thread.setDaemon(true);
+        this.clockwork = new Clockwork("deliver " + name, Pause.atMost(Duration.ZERO), this::go, CLOSING);
     }
 
     void start() {
-        thread.start();
+        clockwork.start();
     }
 
     /** Says that something may wait. */
     void ring() {
-        lock.lock();
-        try {
-            rung = true;
-            bell.signalAll();
-        } finally {
-            lock.unlock();
-        }
+        clockwork.ask();
     }
 
-    private void run() {
-        try {
-            do {
-                await(pass());
-            } while (!closed());
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
+    private Pause go() {
+        Duration until = pass().map(due -> Duration.between(clock.instant(), due))
+                .filter(wait -> wait.compareTo(LONGEST_SLEEP) < 0)
+                .orElse(LONGEST_SLEEP);
+        return Pause.atMost(until);
     }
 
     private Optional<Instant> pass() {
@@ -68,42 +54,8 @@ final class Postman implements AutoCloseable {
         return Optional.empty();
     }
 
-    private void await(Optional<Instant> due) throws InterruptedException {
-        Duration until = due.map(at -> Duration.between(clock.instant(), at)).orElse(LONGEST_SLEEP);
-        long nanos = (until.compareTo(LONGEST_SLEEP) > 0 ? LONGEST_SLEEP : until).toNanos();
-        lock.lock();
-        try {
-            while (!closed && !rung && nanos > 0) {
-                nanos = bell.awaitNanos(nanos);
-            }
-            rung = false;
-        } finally {
-            lock.unlock();
-        }
-    }
-
-    private boolean closed() {
-        lock.lock();
-        try {
-            return closed;
-        } finally {
-            lock.unlock();
-        }
-    }
-
     @Override
     public void close() {
-        lock.lock();
-        try {
-            closed = true;
-            bell.signalAll();
-        } finally {
-            lock.unlock();
-        }
-        try {
-            thread.join(CLOSING.toMillis());
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
+        clockwork.close();
     }
 }

@@ -19,6 +19,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Lets other programs confirm alarms, put them aside and bring them back. */
 final class AlarmInterface {
@@ -55,7 +56,8 @@ final class AlarmInterface {
         String act = fields.sent("do");
         if (act.equals("seen")) {
             fields.check();
-            return pages.watch().acknowledge(new AlarmKey(rule.orElseThrow(), subject.orElseThrow()), by);
+            AlarmKey key = new AlarmKey(rule.orElseThrow(), subject.orElseThrow());
+            return !pages.watch().acknowledge(Set.of(key), by).isEmpty();
         }
         AlarmKey key = new AlarmKey(
                 rule.orElseGet(() -> new RuleId("unknown")), subject.orElseGet(() -> new Subject.OfSystem("")));

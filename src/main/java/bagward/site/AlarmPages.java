@@ -9,8 +9,9 @@ import bagward.store.AlarmStore;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** The list of alarms, and their confirmation. */
 final class AlarmPages {
@@ -48,20 +49,19 @@ final class AlarmPages {
         try {
             String by = Worker.name(ctx, fields);
             fields.check();
-            boolean done =
-                    key(fields).map(k -> pages.watch().acknowledge(k, by)).orElse(false);
-            Notice notice = done ? Notice.ACKNOWLEDGED : Notice.GONE;
+            Set<AlarmKey> done = pages.watch().acknowledge(key(fields), by);
+            Notice notice = done.isEmpty() ? Notice.GONE : Notice.ACKNOWLEDGED;
             ctx.redirect(back + "?done=" + notice.key(), HttpStatus.SEE_OTHER);
         } catch (RefusedInputException nameless) {
             ctx.redirect("/you", HttpStatus.SEE_OTHER);
         }
     }
 
-    private Optional<AlarmKey> key(Fields fields) {
+    private Set<AlarmKey> key(Fields fields) {
         return pages.watch().board().alarms().stream()
                 .map(a -> a.alarm().key())
                 .filter(k -> k.rule().value().equals(fields.sent("rule")))
                 .filter(k -> k.subject().key().equals(fields.sent("subject")))
-                .findFirst();
+                .collect(Collectors.toSet());
     }
 }

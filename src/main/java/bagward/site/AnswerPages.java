@@ -1,5 +1,6 @@
 package bagward.site;
 
+import bagward.alarm.AlarmKey;
 import bagward.message.Message;
 import bagward.notify.DeliveryDesk;
 import bagward.site.page.AnswerPage;
@@ -7,6 +8,8 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The page behind the link in a message: it shows the alarms of that message and confirms them with one button. Opening it
@@ -32,11 +35,11 @@ final class AnswerPages {
 
     private void confirm(Context ctx) {
         AnswerPage page = page(ctx);
-        long done = page.lines().stream()
+        Set<AlarmKey> open = page.lines().stream()
                 .filter(AnswerPage.Line::open)
-                .filter(line -> pages.watch().acknowledge(line.told().alarm(), page.person()))
-                .count();
-        Notice notice = done > 0 ? Notice.ACKNOWLEDGED : Notice.GONE;
+                .map(line -> line.told().alarm())
+                .collect(Collectors.toSet());
+        Notice notice = pages.watch().acknowledge(open, page.person()).isEmpty() ? Notice.GONE : Notice.ACKNOWLEDGED;
         ctx.redirect(page.address() + "?done=" + notice.key(), HttpStatus.SEE_OTHER);
     }
 

@@ -2,6 +2,7 @@ package bagward.watch;
 
 import bagward.alarm.AlarmAct;
 import bagward.alarm.AlarmEngine;
+import bagward.alarm.AlarmEvent;
 import bagward.alarm.AlarmKey;
 import bagward.alarm.Rule;
 import bagward.alarm.Step;
@@ -18,13 +19,17 @@ import bagward.board.BoardBuilder;
 import bagward.board.BoardInputs;
 import bagward.climate.Reading;
 import bagward.climate.ReadingSource;
+import bagward.clockwork.Clockwork;
+import bagward.clockwork.Pause;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -43,7 +48,7 @@ public final class LiveWatch implements Watch, AutoCloseable {
     private final KnowledgeKeeper knowledge;
     private final HealthBook health;
     private final Listeners listeners = new Listeners();
-    private final Ticker ticker;
+    private final Clockwork ticker;
     private final Object ticking = new Object();
     private volatile Latest latest;
 
@@ -70,7 +75,8 @@ public final class LiveWatch implements Watch, AutoCloseable {
         this.knowledge = new KnowledgeKeeper(parts, settings.window());
         this.health = new HealthBook(parts.quarantine(), others);
         this.window = ReadingWindow.of(parts.station(), parts.readings(), now().minus(settings.window()));
-        this.ticker = new Ticker(this::tryTick, settings.shortestPause(), settings.longestPause());
+        this.ticker = Clockwork.resting(
+                "board-ticker", new Pause(settings.shortestPause(), settings.longestPause()), this::tryTick);
         this.latest = look(now());
         health.ticked(latest.board.at(), Duration.ZERO);
         parts.checks().onChange(this::readOtherwise);
@@ -115,14 +121,13 @@ public final class LiveWatch implements Watch, AutoCloseable {
     }
 
     @Override
-    public boolean acknowledge(AlarmKey key, String by) {
+    public Set<AlarmKey> acknowledge(Set<AlarmKey> keys, String by) {
         synchronized (ticking) {
-            Step step = AlarmEngine.acknowledge(alarms.book(), key, by, now());
-            if (!step.changed()) {
-                return false;
+            Step step = AlarmEngine.acknowledge(alarms.book(), keys, by, now());
+            if (step.changed()) {
+                take(step);
             }
-            take(step);
-            return true;
+            return step.events().stream().map(AlarmEvent::key).collect(Collectors.toSet());
         }
     }
 

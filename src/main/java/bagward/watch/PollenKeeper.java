@@ -4,6 +4,8 @@ import bagward.bag.Line;
 import bagward.bag.Register;
 import bagward.climate.Reading;
 import bagward.climate.ReadingSource;
+import bagward.clockwork.Clockwork;
+import bagward.clockwork.Pause;
 import bagward.fault.Fault;
 import bagward.fault.RefusedInputException;
 import bagward.pollen.BlockBootstrap;
@@ -60,7 +62,7 @@ public final class PollenKeeper implements PollenWatch, AutoCloseable {
     private final Map<Asked, Relation> fits = new RecentlyUsed<>(FITS_REMEMBERED);
     private final Map<HouseId, PollenReport> newest = new ConcurrentHashMap<>();
     private final Object entering = new Object();
-    private final Ticker ticker;
+    private final Clockwork ticker;
     private volatile List<PollenEntry> journal;
 
     /**
@@ -85,8 +87,7 @@ public final class PollenKeeper implements PollenWatch, AutoCloseable {
         this.seasons = new SeasonKeeper(station, readings, SEASON_DAYS);
         this.journal = store.entries();
         Duration pause = settings.longestPause().multipliedBy(BOARDS_EACH);
-        this.ticker =
-                new Ticker(this::renew, SHORTEST_PAUSE, pause.compareTo(SHORTEST_PAUSE) > 0 ? pause : SHORTEST_PAUSE);
+        this.ticker = Clockwork.resting("pollen reports", new Pause(SHORTEST_PAUSE, pause), this::renew);
     }
 
     /** Begins to keep the newest reports. */

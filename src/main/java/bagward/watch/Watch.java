@@ -9,6 +9,7 @@ import bagward.bag.TagCode;
 import bagward.board.Board;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** What pages see of the running watch. Safe for use by several threads. */
@@ -33,11 +34,11 @@ public interface Watch {
     void change(List<RegisterChange> changes, String by);
 
     /**
-     * Confirms that a person has seen an alarm.
+     * Confirms that a person has seen alarms; on disk, all together, and on the board when this returns.
      *
-     * @return whether there was such an alarm to confirm
+     * @return those of them that there were to confirm
      */
-    boolean acknowledge(AlarmKey key, String by);
+    Set<AlarmKey> acknowledge(Set<AlarmKey> keys, String by);
 
     /**
      * Puts an alarm aside or brings it back; it is on disk and on the board when this returns.

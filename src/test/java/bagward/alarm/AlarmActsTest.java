@@ -8,6 +8,7 @@ import bagward.fault.Fault;
 import bagward.fault.RefusedInputException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -43,7 +44,8 @@ class AlarmActsTest {
 
     private static AlarmBook act(AlarmBook book, char act, Instant now) {
         return switch (act) {
-            case 'a' -> AlarmEngine.acknowledge(book, Script.KEY, "Mirja", now).book();
+            case 'a' ->
+                AlarmEngine.acknowledge(book, Set.of(Script.KEY), "Mirja", now).book();
             case 'h' ->
                 AlarmActs.shelve(book, Script.KEY, "Mirja", now.plusSeconds(180), "bay is washed", now)
                         .book();

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -91,12 +92,12 @@ class AlarmEngineTest {
                         AlarmEngine.RULE,
                         "as scripted")),
                 raised.events());
-        Step seen = AlarmEngine.acknowledge(raised.book(), Script.KEY, "Mirja", Script.minute(4));
+        Step seen = AlarmEngine.acknowledge(raised.book(), Set.of(Script.KEY), "Mirja", Script.minute(4));
         assertEquals("Mirja", seen.events().get(0).by());
         assertEquals(Optional.of("Mirja"), seen.book().find(Script.KEY).flatMap(Alarm::acknowledgedBy));
-        assertFalse(AlarmEngine.acknowledge(seen.book(), Script.KEY, "Orri", Script.minute(5))
+        assertFalse(AlarmEngine.acknowledge(seen.book(), Set.of(Script.KEY), "Orri", Script.minute(5))
                 .changed());
-        assertFalse(AlarmEngine.acknowledge(seen.book(), Script.OTHER, "Orri", Script.minute(5))
+        assertFalse(AlarmEngine.acknowledge(seen.book(), Set.of(Script.OTHER), "Orri", Script.minute(5))
                 .changed());
     }
 

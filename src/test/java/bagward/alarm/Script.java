@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Plays a written script minute by minute against the alarm engine.
@@ -74,7 +75,8 @@ final class Script {
         for (int i = 0; i < verdicts.length(); i++) {
             book = step(book, i).book();
             if (i < acts.length() && acts.charAt(i) == 'a') {
-                book = AlarmEngine.acknowledge(book, KEY, "Mirja", minute(i)).book();
+                book = AlarmEngine.acknowledge(book, Set.of(KEY), "Mirja", minute(i))
+                        .book();
             }
             phases.append(letter(book.find(KEY)));
         }

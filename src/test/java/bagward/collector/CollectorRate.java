@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Semaphore;
@@ -73,7 +74,8 @@ final class CollectorRate {
                 usual.batchLinger(),
                 usual.futureTolerance(),
                 usual.pastTolerance(),
-                hearAll);
+                hearAll,
+                List.of());
         CountDownLatch all = new CountDownLatch(messages);
         try (TestBroker broker = kind.start(folder.resolve("broker"));
                 SqliteStores stores = SqliteStores.open(folder.resolve("bagward.db"), Clock.systemUTC());

@@ -60,7 +60,7 @@ class MqttCollectorTest {
         MqttCollector collector = new MqttCollector(
                 StationClock.trusted(Clock.systemUTC()),
                 broker.settings(),
-                CollectorSettings.USUAL,
+                CollectorSettings.USUAL.unlisting(List.of(new TopicFilter("unlisted/#"))),
                 SOURCES,
                 store,
                 store,
@@ -141,6 +141,7 @@ class MqttCollectorTest {
                 Publisher publisher = new Publisher(broker.settings().link())) {
             connected(collector);
             soon().until(() -> {
+                publisher.publish("unlisted/air", "{\"t\":4}");
                 publisher.publish("attic/air", "{\"t\":3}");
                 return !store.heardSince(Instant.EPOCH).isEmpty();
             });
@@ -148,7 +149,10 @@ class MqttCollectorTest {
             soon().until(() -> store.count() == 1);
             assertEquals("attic/air", store.heardSince(Instant.EPOCH).get(0).topic());
             assertEquals("{\"t\":3}", store.heardSince(Instant.EPOCH).get(0).sample());
-            assertEquals(1, store.heardSince(Instant.EPOCH).size(), "configured topics and $SYS are not among them");
+            assertEquals(
+                    1,
+                    store.heardSince(Instant.EPOCH).size(),
+                    "configured topics, unlisted ones and $SYS are not among them");
             assertEquals(0, store.quarantinedCount());
         }
     }

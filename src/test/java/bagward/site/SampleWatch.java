@@ -111,10 +111,13 @@ final class SampleWatch implements Watch {
     }
 
     @Override
-    public synchronized boolean acknowledge(AlarmKey key, String by) {
-        boolean there = board.alarms().stream().anyMatch(a -> a.alarm().key().equals(key)) && seen.add(key);
+    public synchronized Set<AlarmKey> acknowledge(Set<AlarmKey> keys, String by) {
+        Set<AlarmKey> done = board.alarms().stream()
+                .map(a -> a.alarm().key())
+                .filter(key -> keys.contains(key) && seen.add(key))
+                .collect(Collectors.toSet());
         tick();
-        return there;
+        return done;
     }
 
     @Override

@@ -17,6 +17,9 @@ import bagward.fault.RefusedInputException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** Alarms of the running watch: kept over a restart, acted on by people, saved when they change. */
@@ -47,16 +50,47 @@ class LiveWatchAlarmsTest extends WatchStage {
         start();
         await().until(() -> phase().equals(Optional.of(AlarmPhase.UNACKNOWLEDGED)));
 
-        assertTrue(watch.acknowledge(DAMP, "Ida"));
+        assertEquals(Set.of(DAMP), watch.acknowledge(Set.of(DAMP), "Ida"));
         assertEquals(AlarmPhase.ACKNOWLEDGED, listed().phase());
-        assertFalse(watch.acknowledge(DAMP, "Per"), "it was acknowledged already");
-        assertFalse(watch.acknowledge(new AlarmKey(new RuleId("hot"), DAMP.subject()), "Per"));
+        assertEquals(Set.of(), watch.acknowledge(Set.of(DAMP), "Per"), "it was acknowledged already");
+        assertEquals(Set.of(), watch.acknowledge(Set.of(new AlarmKey(new RuleId("hot"), DAMP.subject())), "Per"));
         AlarmEvent event = alarms.newestEvents(1).get(0);
         assertEquals("Ida", event.by());
         assertEquals(AlarmPhase.ACKNOWLEDGED, event.to());
 
         restart();
         assertEquals(Optional.of("Ida"), listed().acknowledgedBy());
+    }
+
+    @Test
+    void many_alarms_are_acknowledged_with_one_save_and_a_line_of_the_journal_each() {
+        watch.change(
+                IntStream.rangeClosed(1, 20)
+                        .mapToObj(spot -> putOn("M-" + spot, spot))
+                        .toList(),
+                "Mirja");
+        clock.set(hour(7));
+        hear(house(0, 7, 95));
+        start();
+        await().until(() -> unseen().size() == 20);
+        int saves = alarms.saves();
+
+        Set<AlarmKey> all = unseen();
+        assertEquals(all, watch.acknowledge(all, "Ida"));
+
+        assertEquals(saves + 1, alarms.saves());
+        assertEquals(Set.of(), unseen());
+        List<AlarmEvent> newest = alarms.newestEvents(20);
+        assertEquals(all, newest.stream().map(AlarmEvent::key).collect(Collectors.toSet()));
+        assertTrue(newest.stream().allMatch(event -> event.by().equals("Ida")), newest::toString);
+    }
+
+    private Set<AlarmKey> unseen() {
+        return watch.board().alarms().stream()
+                .filter(view -> view.alarm().phase() == AlarmPhase.UNACKNOWLEDGED)
+                .map(view -> view.alarm().key())
+                .filter(key -> key.rule().equals(DAMP.rule()))
+                .collect(Collectors.toSet());
     }
 
     @Test

@@ -86,11 +86,19 @@ abstract class WatchStage {
     }
 
     static RegisterChange putOn(double hour) {
+        return putOn(TAG, 3, hour);
+    }
+
+    static RegisterChange putOn(String tag, int spot) {
+        return putOn(new TagCode(tag), spot, 0);
+    }
+
+    private static RegisterChange putOn(TagCode tag, int spot, double hour) {
         House house = Stations.station().houses().get(0);
         return new RegisterChange.PutOn(
-                TAG,
+                tag,
                 hour(hour),
-                new Spot(house.id(), house.bays().get(0).id(), 3),
+                new Spot(house.id(), house.bays().get(0).id(), spot),
                 Stations.material(),
                 new Line("Hvidå 12"),
                 new Line("Hvidå 12"),

@@ -1,0 +1,2 @@
+/** A thread that does one thing again and again. */
+package bagward.clockwork;
