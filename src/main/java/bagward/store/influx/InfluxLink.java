@@ -45,6 +45,7 @@ final class InfluxLink implements AutoCloseable {
                 .readTimeout(limits.patience())
                 .writeTimeout(limits.patience())
                 .callTimeout(limits.patience())
+                .socketFactory(new PromptSockets())
                 .followRedirects(false)
                 .addInterceptor(new AnswerCheck(limits.answerBytes()));
         settings.caFile()
