@@ -12,6 +12,7 @@ import bagward.notify.DeliverySettings;
 import bagward.site.SiteSettings;
 import bagward.station.Station;
 import bagward.watch.KeepingSettings;
+import bagward.watch.rehearsal.RehearsedStation;
 import java.util.List;
 import java.util.Map;
 
@@ -49,5 +50,10 @@ record Configuration(
         materials = Map.copyOf(materials);
         organisms = List.copyOf(organisms);
         rules = List.copyOf(rules);
+    }
+
+    /** What a rehearsal needs of it, whatever rules it tries. */
+    RehearsedStation rehearsedStation() {
+        return new RehearsedStation(station, materials, organisms, crops);
     }
 }

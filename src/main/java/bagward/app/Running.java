@@ -23,6 +23,7 @@ import bagward.watch.Watch;
 import bagward.watch.WatchParts;
 import bagward.watch.WatchSettings;
 import bagward.watch.WatchedParts;
+import bagward.watch.rehearsal.RehearsalDesk;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -110,6 +111,10 @@ final class Running implements AutoCloseable {
                             pollen,
                             delivering.desk(),
                             keeping.seasons(),
+                            started.add(new RehearsalDesk(
+                                    configuration.rehearsedStation(),
+                                    configuration.rules(),
+                                    () -> PastOnDisk.open(configuration.store()))),
                             clock)));
             collector.start();
         } catch (RuntimeException e) {

@@ -32,7 +32,7 @@ public final class Rehearsal {
     private final BoardInputs season;
     private final Instant from;
     private final Duration every;
-    private final List<AlarmEvent> ofSensors = new ArrayList<>();
+    private final List<AlarmEvent> sensorEvents = new ArrayList<>();
     private final Map<Instant, Map<SensorId, Verdict>> silent = new HashMap<>();
 
     /**
@@ -57,13 +57,23 @@ public final class Rehearsal {
         sweepSensors();
     }
 
-    /** Alarms about sensors, oldest first. */
-    public List<AlarmEvent> ofSensors() {
-        return List.copyOf(ofSensors);
+    /** Alarms about sensors. */
+    public List<RehearsedAlarm> ofSensors() {
+        return RehearsedAlarm.of(sensorEvents);
     }
 
-    /** Alarms about one head, oldest first. */
-    public List<AlarmEvent> of(Head head) {
+    /** Alarms about one head. */
+    public List<RehearsedAlarm> of(Head head) {
+        return RehearsedAlarm.of(events(head));
+    }
+
+    /** All changes of alarms about sensors, oldest first. */
+    List<AlarmEvent> sensorEvents() {
+        return List.copyOf(sensorEvents);
+    }
+
+    /** All changes of alarms about one head, oldest first. */
+    List<AlarmEvent> events(Head head) {
         return new HeadSweep(this, head).events();
     }
 
@@ -121,7 +131,7 @@ public final class Rehearsal {
                 silent.put(tick, Map.copyOf(sensors.silent()));
             }
             Step step = AlarmEngine.step(book, tick, sensors.verdicts(), season.rules());
-            ofSensors.addAll(step.events());
+            sensorEvents.addAll(step.events());
             book = step.book();
         }
     }

@@ -9,15 +9,9 @@ import bagward.site.page.ImportPage;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -39,7 +33,8 @@ final class ImportPages {
     private void enter(Context ctx) {
         Map<String, List<String>> sent = ctx.formParamMap();
         Fields fields = new Fields(sent, pages.watch().board().zone(), pages.now());
-        String text = fileText(ctx).orElseGet(() -> String.join("", sent.getOrDefault("text", List.of())));
+        String text =
+                UploadedText.of(ctx, "file").orElseGet(() -> String.join("", sent.getOrDefault("text", List.of())));
         List<RegisterChange> changes = new ArrayList<>();
         try {
             String by = Worker.name(ctx, fields);
@@ -76,18 +71,6 @@ final class ImportPages {
         }
         String tag = changes.get(Integer.parseInt(change.group(1)) - 1).tag().value();
         return new Fault("head " + tag + ", " + change.group(2), fault.found(), fault.rule(), fault.remedy());
-    }
-
-    private static Optional<String> fileText(Context ctx) {
-        UploadedFile file = ctx.isMultipartFormData() ? ctx.uploadedFile("file") : null;
-        if (file == null || file.size() == 0) {
-            return Optional.empty();
-        }
-        try (InputStream stream = file.content()) {
-            return Optional.of(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
     }
 
     private void show(Context ctx, ImportPage page) {

@@ -3,6 +3,7 @@ package bagward.site;
 import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import java.io.IOException;
+import java.util.Set;
 
 /** Headers that every answer carries, and limits that every request keeps. */
 final class SafeAnswers {
@@ -14,6 +15,8 @@ final class SafeAnswers {
 
     /** What is larger than this is cut off while it is being sent, bytes. */
     private static final long LARGEST_TAKEN = 16L * 1024 * 1024;
+
+    private static final Set<String> TAKE_FILES = Set.of("/import", "/rehearsal");
 
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; "
             + "img-src 'self' data:; connect-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'";
@@ -32,7 +35,7 @@ final class SafeAnswers {
     }
 
     static void checkSize(Context ctx) {
-        boolean form = !ctx.path().equals("/import");
+        boolean form = !TAKE_FILES.contains(ctx.path());
         if (form
                 && (ctx.contentLength() > LARGEST_FORM
                         || (carriesBody(ctx) && ctx.bodyAsBytes().length > LARGEST_FORM))) {

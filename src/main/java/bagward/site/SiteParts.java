@@ -8,6 +8,7 @@ import bagward.watch.PollenWatch;
 import bagward.watch.Seasons;
 import bagward.watch.SensorChecks;
 import bagward.watch.Watch;
+import bagward.watch.rehearsal.Rehearsals;
 import java.time.Clock;
 
 /**
@@ -21,6 +22,7 @@ import java.time.Clock;
  * @param pollen scores and outlooks
  * @param deliveries messages on their way
  * @param seasons houses over months and years
+ * @param rehearsals rules tried on the stored past
  * @param clock the time now; the demo has its own
  */
 public record SiteParts(
@@ -32,4 +34,5 @@ public record SiteParts(
         PollenWatch pollen,
         DeliveryDesk deliveries,
         Seasons seasons,
+        Rehearsals rehearsals,
         Clock clock) {}

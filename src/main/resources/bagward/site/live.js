@@ -119,7 +119,8 @@
     stream.addEventListener('open', heard);
     setInterval(watchLink, 1000);
     setInterval(() => {
-      if (Date.now() - fetchedAt > 20000) {
+      const patience = document.querySelector('[data-busy]') ? 3000 : 20000;
+      if (Date.now() - fetchedAt > patience) {
         refreshSoon();
       }
     }, 5000);

@@ -95,8 +95,8 @@ class RehearsalTest {
 
     private static List<AlarmEvent> rehearsed(BoardInputs season) {
         Rehearsal rehearsal = new Rehearsal(season, Scenario.START, HALF_HOUR);
-        List<AlarmEvent> events = new ArrayList<>(rehearsal.ofSensors());
-        rehearsal.heads().forEach(head -> events.addAll(rehearsal.of(head)));
+        List<AlarmEvent> events = new ArrayList<>(rehearsal.sensorEvents());
+        rehearsal.heads().forEach(head -> events.addAll(rehearsal.events(head)));
         return events;
     }
 

@@ -15,7 +15,9 @@ final class OpenSite implements AutoCloseable {
     private final SampleStores stores = new SampleStores(MORNING);
     final SamplePollen pollen = new SamplePollen(clock, watch::register);
     final SampleDeliveries deliveries = new SampleDeliveries(watch);
-    private final Site site = new Site(SiteShow.settings(0), SiteShow.parts(watch, stores, pollen, deliveries, clock));
+    final SampleRehearsals rehearsals = new SampleRehearsals(MORNING);
+    private final Site site =
+            new Site(SiteShow.settings(0), SiteShow.parts(watch, stores, pollen, deliveries, rehearsals, clock));
     final Visitor visitor;
 
     OpenSite() {
@@ -34,6 +36,7 @@ final class OpenSite implements AutoCloseable {
     @Override
     public void close() {
         site.close();
+        rehearsals.close();
     }
 
     private static final class SetClock extends Clock {

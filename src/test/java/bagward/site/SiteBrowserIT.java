@@ -41,6 +41,7 @@ class SiteBrowserIT {
             "/alarms/damp-long/bag%3AL-104",
             "/alarms/journal",
             "/alarms/load",
+            "/rehearsal",
             "/deliveries",
             "/answer/" + SampleDeliveries.TOKEN,
             "/season",

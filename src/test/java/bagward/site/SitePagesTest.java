@@ -43,6 +43,7 @@ class SitePagesTest {
                 "/alarms/damp-long/bag%3AL-104",
                 "/alarms/journal",
                 "/alarms/load",
+                "/rehearsal",
                 "/season",
                 "/season?days=730",
                 "/sensors",
@@ -187,7 +188,13 @@ class SitePagesTest {
         SampleStores stores = new SampleStores(OpenSite.MORNING);
         try (Site second = new Site(
                 SiteShow.settings(site.port()),
-                SiteShow.parts(site.watch, stores, site.pollen, site.deliveries, java.time.Clock.systemUTC()))) {
+                SiteShow.parts(
+                        site.watch,
+                        stores,
+                        site.pollen,
+                        site.deliveries,
+                        site.rehearsals,
+                        java.time.Clock.systemUTC()))) {
             SiteException refused = assertThrows(SiteException.class, second::start);
             assertTrue(refused.getMessage().contains("127.0.0.1:" + site.port()));
         }

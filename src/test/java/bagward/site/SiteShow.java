@@ -30,7 +30,13 @@ final class SiteShow {
         SamplePollen pollen = new SamplePollen(clock, watch::register);
         try (Site site = new Site(
                 settings(Integer.parseInt(args[0])),
-                parts(watch, stores, pollen, new SampleDeliveries(watch), clock))) {
+                parts(
+                        watch,
+                        stores,
+                        pollen,
+                        new SampleDeliveries(watch),
+                        new SampleRehearsals(clock.instant()),
+                        clock))) {
             site.start();
             Thread.currentThread().join();
         }
@@ -38,7 +44,12 @@ final class SiteShow {
 
     /** The parts of a site around a watch; a spare sensor hung over two salts until one and nine hours ago. */
     static SiteParts parts(
-            SampleWatch watch, SampleStores stores, SamplePollen pollen, SampleDeliveries deliveries, Clock clock) {
+            SampleWatch watch,
+            SampleStores stores,
+            SamplePollen pollen,
+            SampleDeliveries deliveries,
+            SampleRehearsals rehearsals,
+            Clock clock) {
         Instant now = clock.instant();
         return new SiteParts(
                 watch,
@@ -49,6 +60,7 @@ final class SiteShow {
                 pollen,
                 deliveries,
                 new SampleSeasons(),
+                rehearsals.desk,
                 clock);
     }
 

@@ -1,4 +1,4 @@
-package bagward.app;
+package bagward.board;
 
 import bagward.bag.Bagging;
 import bagward.bag.Register;
@@ -6,13 +6,13 @@ import java.time.Duration;
 import java.time.Instant;
 
 /** How many bags hung for how long: what a load of alarms is measured against. */
-final class BagDays {
+public final class BagDays {
     private static final double SECONDS = Duration.ofDays(1).toSeconds();
 
     private BagDays() {}
 
     /** Days of all bags together between two instants. */
-    static double between(Register register, Instant from, Instant to) {
+    public static double between(Register register, Instant from, Instant to) {
         return register.heads().stream()
                 .flatMap(head -> head.baggings().stream())
                 .mapToDouble(bagging -> days(bagging, from, to))
