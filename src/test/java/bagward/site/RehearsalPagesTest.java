@@ -116,13 +116,13 @@ class RehearsalPagesTest {
         assertEquals(422, order("").statusCode());
         assertEquals(303, site.visitor.post("/rehearsal/stop", Map.of()).statusCode());
         site.rehearsals.letGo();
-        await().atMost(Duration.ofSeconds(20)).until(() -> !busy());
+        await().atMost(Duration.ofMinutes(4)).until(() -> !busy());
         assertTrue(site.visitor.get("/rehearsal").body().contains("It was stopped."));
         assertEquals(404, site.visitor.get("/rehearsal.csv").statusCode());
     }
 
     private String done() {
-        await().atMost(Duration.ofSeconds(60)).until(() -> !busy());
+        await().atMost(Duration.ofMinutes(4)).until(() -> !busy());
         return site.visitor.get("/rehearsal").body();
     }
 
