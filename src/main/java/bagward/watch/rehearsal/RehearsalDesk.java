@@ -14,7 +14,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * Runs rehearsals on one thread of the lowest priority that rests a third of its time, so that the running watch gets its
+ * Runs rehearsals on one thread that rests a third of its time, so that the running watch gets its
  * share also on a machine with one processor.
  */
 public final class RehearsalDesk implements Rehearsals, AutoCloseable {
@@ -64,7 +64,6 @@ public final class RehearsalDesk implements Rehearsals, AutoCloseable {
         state = new RehearsalState.Runs(order, 0);
         Thread thread = new Thread(() -> run(order), "rehearsal");
         thread.setDaemon(true);
-        thread.setPriority(Thread.MIN_PRIORITY);
         thread.start();
     }
 
