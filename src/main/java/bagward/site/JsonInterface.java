@@ -2,8 +2,10 @@ package bagward.site;
 
 import bagward.site.api.BoardAnswer;
 import bagward.site.api.HealthAnswer;
+import bagward.site.api.TonightAnswer;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.Optional;
 
 /** What other programs may read: board and health as JSON. Safe for use by several threads. */
 final class JsonInterface {
@@ -18,8 +20,15 @@ final class JsonInterface {
         routes.get(
                 "/api/board",
                 ctx -> json.answer(ctx, BoardAnswer.of(pages.watch().board(), pages.now())));
+        routes.get("/api/tonight", this::tonight);
         routes.get("/health", this::health);
         new AlarmInterface(pages).addTo(routes);
+    }
+
+    private void tonight(Context ctx) {
+        Optional<String> house = Optional.ofNullable(ctx.queryParam("house"));
+        Optional<String> tag = Optional.ofNullable(ctx.queryParam("tag"));
+        json.answer(ctx, TonightAnswer.of(pages.watch().board(), house, tag));
     }
 
     private void health(Context ctx) {

@@ -47,7 +47,7 @@ public final class Site implements AutoCloseable {
         routes.before(OwnOrigin::check);
         routes.before(SafeAnswers::checkSize);
         new Assets(settings.wall()).addTo(routes);
-        new StartPages(pages, settings.wall(), parts.pollen()).addTo(routes);
+        new StartPages(pages, settings, parts.pollen()).addTo(routes);
         HeadPages heads = new HeadPages(pages, settings);
         heads.addTo(routes);
         new EstimatePages(pages, heads, settings).addTo(routes);

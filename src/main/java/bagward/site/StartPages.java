@@ -16,8 +16,11 @@ final class StartPages {
     private final Pages pages;
     private final PollenWatch pollen;
     private final int wallLines;
+    private final double dampLimit;
 
-    StartPages(Pages pages, WallScreen wall, PollenWatch pollen) {
+    StartPages(Pages pages, SiteSettings settings, PollenWatch pollen) {
+        WallScreen wall = settings.wall();
+        this.dampLimit = settings.dampLimitPercent();
         this.pollen = pollen;
         this.pages = pages;
         this.wallLines = (int) Math.max(3, LIST_HEIGHT / (wall.farPercent() * LINE_SHARE));
@@ -30,7 +33,7 @@ final class StartPages {
                         ctx,
                         "front",
                         "What to do now",
-                        FrontPage.of(pages.watch().board())));
+                        FrontPage.of(pages.watch().board(), dampLimit)));
         routes.get(
                 "/wall",
                 ctx -> pages.show(

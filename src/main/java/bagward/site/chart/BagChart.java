@@ -60,9 +60,11 @@ public final class BagChart {
         Panel light = light(humidity.frame().bottom() + GAP, low);
         double timesY = light.frame().bottom() + 18;
         RegularSeries sun = history.house().light();
-        IntPredicate isDark = i -> sun.known(i) && sun.valueOrNaN(i) < DARK;
         String dark = new Trace(light.frame(), sun.grid())
-                .strips(isDark, temperature.frame().top(), light.frame().bottom());
+                .strips(
+                        i -> dark(sun, i),
+                        temperature.frame().top(),
+                        light.frame().bottom());
         List<Panel.Label> times = TimeAxis.labels(light.frame(), zone, timesY);
         return new Chart(width, timesY + 10, List.of(temperature, humidity, light), dark, times, timesY);
     }
@@ -77,9 +79,8 @@ public final class BagChart {
     private Panel humidity(double top, double height) {
         Banded bag = history.bag().humidity();
         RegularSeries house = history.house().humidity();
-        Scale found = scale(List.of(bag.low(), bag.high(), house), 40);
-        Scale scale = new Scale(Math.max(0, Math.min(60, Math.floor(found.low() / 20) * 20)), 100, 20);
-        String limit = "damp from " + Words.whole(dampLimit);
+        Scale scale = Scale.ofHumidity(scale(List.of(bag.low(), bag.high(), house), 40));
+        String limit = Scale.dampText(dampLimit);
         return bagPanel("Relative humidity, %", frame(top, height, scale), scale, house, bag, dampLimit, limit);
     }
 
@@ -127,13 +128,20 @@ public final class BagChart {
         return new Frame(LEFT, top, width - LEFT - RIGHT, height, from, to, scale.low(), scale.high());
     }
 
-    private static List<Panel.Label> values(Frame frame, Scale scale) {
+    /** Whether cell i of a light is known to be dark. */
+    static boolean dark(RegularSeries light, int i) {
+        return light.known(i) && light.valueOrNaN(i) < DARK;
+    }
+
+    /** Labels of a scale at the left of a frame. */
+    static List<Panel.Label> values(Frame frame, Scale scale) {
         List<Panel.Label> labels = new ArrayList<>();
         scale.labels().forEach(v -> labels.add(new Panel.Label(LEFT - 6, frame.y(v), Words.whole(v))));
         return labels;
     }
 
-    private static Panel.Label end(Frame frame, RegularSeries series, String name) {
+    /** The name of a line where it ends; nothing if it has no value. */
+    static Panel.Label end(Frame frame, RegularSeries series, String name) {
         for (int i = series.grid().size() - 1; i >= 0; i--) {
             if (series.known(i)) {
                 return new Panel.Label(frame.right() + 6, frame.y(series.valueOrNaN(i)) + 4, name);

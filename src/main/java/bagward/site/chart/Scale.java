@@ -1,6 +1,7 @@
 package bagward.site.chart;
 
 import bagward.climate.RegularSeries;
+import bagward.site.view.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
@@ -25,6 +26,16 @@ record Scale(double low, double high, double step) {
         double low = Math.floor(lowest / step) * step;
         double high = Math.ceil(Math.max(highest, low + smallestSpan) / step) * step;
         return new Scale(low, high, step);
+    }
+
+    /** The axis of a humidity that was found to span so much: to saturation, from a round value below 60. */
+    static Scale ofHumidity(Scale found) {
+        return new Scale(Math.max(0, Math.min(60, Math.floor(found.low() / 20) * 20)), 100, 20);
+    }
+
+    /** The label of the limit line. */
+    static String dampText(double limit) {
+        return "damp from " + Words.whole(limit);
     }
 
     private static DoubleStream cells(RegularSeries series, int from, int to) {

@@ -3,6 +3,7 @@ package bagward.site.page;
 import bagward.bag.Head;
 import bagward.bag.HeadState;
 import bagward.bag.MaterialId;
+import bagward.bag.Outlook;
 import bagward.board.BagView;
 import bagward.board.Board;
 import bagward.climate.SensorId;
@@ -17,6 +18,7 @@ import bagward.site.view.Fact;
 import bagward.site.view.HeadFacts;
 import bagward.site.view.Places;
 import bagward.site.view.ToDo;
+import bagward.site.view.Tonight;
 import bagward.site.view.Words;
 import bagward.watch.BagHistory;
 import java.time.Duration;
@@ -36,6 +38,7 @@ import java.util.Optional;
  * @param bagFacts lines about the bag that is on
  * @param headFacts lines about the head
  * @param climate its chart; empty if it never had a bag
+ * @param tonight what is to be expected in its bag; empty if none is on
  * @param actions what can be entered
  */
 public record BagPage(
@@ -48,7 +51,25 @@ public record BagPage(
         List<Fact> bagFacts,
         List<Fact> headFacts,
         Optional<BagClimateView> climate,
+        Optional<Night> tonight,
         Actions actions) {
+
+    /**
+     * What is to be expected in the bag until the next morning.
+     *
+     * @param says in one sentence, or why nothing can be said
+     * @param hours hour by hour; empty without an outlook
+     */
+    public record Night(String says, Optional<NightHours> hours) {
+        static Night of(Board board, BagView bag, double dampLimit) {
+            Outlook house = NightHours.houseOf(board, bag).tonight();
+            String says = bag.tonight()
+                    .map(tonight -> Tonight.bag(tonight, board.zone()))
+                    .orElseGet(() ->
+                            house instanceof Outlook.None none ? none.because() : "Nothing is known of this bag.");
+            return new Night(says, NightHours.of(board, bag, dampLimit));
+        }
+    }
 
     /**
      * What can be entered about the head now.
@@ -149,6 +170,7 @@ public record BagPage(
                 bag.map(b -> HeadFacts.ofBag(board, b)).orElse(List.of()),
                 HeadFacts.ofHead(head, crop, board.zone()),
                 history.map(h -> BagClimateView.of(h, board, dampLimit, whole)),
+                bag.map(b -> Night.of(board, b, dampLimit)),
                 actions);
     }
 

@@ -7,6 +7,7 @@ import bagward.site.view.Round;
 import bagward.site.view.Tonight;
 import bagward.site.view.Words;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The start for desk and phone: what to do now, and the bench plan.
@@ -17,21 +18,35 @@ import java.util.List;
  * @param tonight what is to be expected in each house
  * @param bags how many bags are on, in words
  */
-public record FrontPage(Round round, Plan desk, Plan phone, List<Tonight.House> tonight, String bags) {
+public record FrontPage(Round round, Plan desk, Plan phone, List<Evening> tonight, String bags) {
     /** Copies the list. */
     public FrontPage {
         tonight = List.copyOf(tonight);
     }
 
+    /**
+     * A house tonight.
+     *
+     * @param house in words
+     * @param hours hour by hour; empty without an outlook
+     */
+    public record Evening(Tonight.House house, Optional<NightHours> hours) {}
+
     private static final int MOST_LINES = 12;
 
-    /** The page of a board. */
-    public static FrontPage of(Board board) {
+    /**
+     * The page of a board.
+     *
+     * @param dampLimit limit line of the humidity, %RH
+     */
+    public static FrontPage of(Board board, double dampLimit) {
         return new FrontPage(
                 Round.of(board, MOST_LINES),
                 Plan.of(board, Sheet.DESK),
                 Plan.of(board, Sheet.PHONE),
-                Tonight.of(board),
+                board.houses().stream()
+                        .map(house -> new Evening(Tonight.of(board, house), NightHours.of(board, house, dampLimit)))
+                        .toList(),
                 Words.count(board.bags().size(), "bag on", "bags on"));
     }
 }

@@ -59,7 +59,6 @@ public final class HeadFacts {
         facts.add(new Fact("Air in the bag", Figures.temperatureInFull(bag.temperature())));
         facts.add(new Fact("Humidity in the bag", Figures.humidityInFull(bag.humidity())));
         facts.add(new Fact("Water on the film", bag.filmWet() ? "likely now" : "not likely now"));
-        bag.tonight().ifPresent(tonight -> facts.add(new Fact("Tonight", Tonight.bag(tonight, board.zone()))));
         if (!bag.dampFor().isZero()) {
             facts.add(new Fact("Damp without a break", Words.span(bag.dampFor())));
         }

@@ -44,12 +44,8 @@ public final class Tonight {
      */
     public record Bag(String tag, String hours) {}
 
-    /** Every house of a board, in walking order. */
-    public static List<House> of(Board board) {
-        return board.houses().stream().map(house -> house(board, house)).toList();
-    }
-
-    private static House house(Board board, HouseView view) {
+    /** A house of a board. */
+    public static House of(Board board, HouseView view) {
         String name = view.house().name();
         if (!(view.tonight() instanceof Outlook.Night night)) {
             return new House(name, ((Outlook.None) view.tonight()).because(), "", List.of());
@@ -100,8 +96,11 @@ public final class Tonight {
         return bag.tonight().map(outlook -> outlook.wet().likely()).orElse(0.0);
     }
 
-    /** "wet 3 h (0 to 8)". */
+    /** "wet 3 h (0 to 8 h)", or "not wet" if not even the high end of the interval is. */
     static String hours(WetHours wet) {
+        if (wet.most() == 0) {
+            return "not wet";
+        }
         String likely = wet.likely() == 0 ? "not likely to be wet" : "wet " + Words.whole(wet.likely()) + " h";
         return likely + " (" + Words.whole(wet.least()) + " to " + Words.whole(wet.most()) + " h)";
     }

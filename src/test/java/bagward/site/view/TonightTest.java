@@ -23,12 +23,10 @@ import org.junit.jupiter.api.Test;
 class TonightTest {
     @Test
     void a_house_without_three_nights_says_so() {
-        List<Tonight.House> houses = Tonight.of(board(Scenario.lent(), 42));
+        Tonight.House house = first(board(Scenario.lent(), 42));
 
-        assertTrue(
-                houses.get(0).says().startsWith("Only 1 of the last 7 nights have data"),
-                houses.get(0).says());
-        assertEquals("", houses.get(0).skill());
+        assertTrue(house.says().startsWith("Only 1 of the last 7 nights have data"), house.says());
+        assertEquals("", house.skill());
         assertEquals(List.of(), Tonight.lines(board(Scenario.lent(), 42)));
     }
 
@@ -36,7 +34,7 @@ class TonightTest {
     void an_evening_tells_the_dampest_hour_the_wet_hours_and_how_past_outlooks_did() {
         Board board = board(Scenario.dampWeek(), 24 * 4 + 18);
 
-        Tonight.House house = Tonight.of(board).get(0);
+        Tonight.House house = first(board);
 
         assertTrue(house.says().startsWith("Up to 93 %RH about "), house.says());
         assertTrue(house.says().contains("down to 14.0 °C about "), house.says());
@@ -100,6 +98,10 @@ class TonightTest {
         List<Fact> lines = lines(in, Scenario.tick(in, AlarmBook.EMPTY), "S-2");
 
         assertTrue(lines.get(3).value().startsWith("Nothing yet"), lines.get(3).value());
+    }
+
+    private static Tonight.House first(Board board) {
+        return Tonight.of(board, board.houses().get(0));
     }
 
     private static Board board(Scenario scenario, double hour) {
