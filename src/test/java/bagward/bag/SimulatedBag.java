@@ -7,7 +7,7 @@ import bagward.climate.MoistAir;
  * light, bag air, a film that radiates to the cover, exchange through holes by diffusion, wind and buoyancy, condensate
  * that is stored on the film and evaporates again. Step by step, implicit for the fast nodes.
  */
-final class SimulatedBag {
+public final class SimulatedBag {
     private static final double STEP_SECONDS = 60;
     private static final double VOLUME = 0.002;
     private static final double FILM_AREA = 0.12;

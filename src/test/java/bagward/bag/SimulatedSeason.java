@@ -13,9 +13,11 @@ import java.util.SplittableRandom;
 import java.util.function.Consumer;
 
 /** A greenhouse over some days with weather of its own, and bags of one material in it; same seed, same season. */
-final class SimulatedSeason {
-    static final Instant START = Instant.parse("2026-04-10T12:00:00Z");
-    static final Duration STEP = Duration.ofMinutes(5);
+public final class SimulatedSeason {
+    /** When every season begins; its hours are those of UTC. */
+    public static final Instant START = Instant.parse("2026-04-10T12:00:00Z");
+    /** Length of a cell. */
+    public static final Duration STEP = Duration.ofMinutes(5);
     private static final int MINUTES_PER_CELL = 5;
 
     private final Random random;
@@ -27,7 +29,8 @@ final class SimulatedSeason {
     private final double meanClosure;
     private final double filmHeatGain;
 
-    SimulatedSeason(long seed, int days) {
+    /** A season of some days. */
+    public SimulatedSeason(long seed, int days) {
         // The first numbers of Random are alike for neighbouring seeds: whole blocks of seasons would share their
         // material.
         random = new Random(new SplittableRandom(seed).nextLong());
@@ -71,7 +74,7 @@ final class SimulatedSeason {
     }
 
     /** What the house sensor says: offset of 1.5 points and 0.2 K, noise of 1 point and 0.1 K, light with 5 % error. */
-    Climate houseBySensor() {
+    public Climate houseBySensor() {
         double offset = 1.5 * random.nextGaussian();
         double warm = 0.2 * random.nextGaussian();
         double gain = 1 + 0.05 * random.nextGaussian();
@@ -88,14 +91,14 @@ final class SimulatedSeason {
     }
 
     /** A bag of the material: closures scatter by 0.12 between bags. */
-    SimulatedBag bag() {
+    public SimulatedBag bag() {
         double closure = Math.max(0.05, Math.min(0.95, meanClosure + 0.12 * random.nextGaussian()));
         double pores = 1.4e-5 * (0.6 + 0.8 * random.nextDouble());
         return new SimulatedBag(closure, pores, filmHeatGain * (0.8 + 0.4 * random.nextDouble()));
     }
 
     /** The true climate of a bag that falls shut at a minute, or never if that lies beyond the end. */
-    Climate run(SimulatedBag bag, int shutAt) {
+    public Climate run(SimulatedBag bag, int shutAt) {
         return run(bag, shutAt, SimulatedBag::shut);
     }
 
@@ -118,7 +121,7 @@ final class SimulatedSeason {
     }
 
     /** What a lent sensor says: lag of about ten minutes, offset of 1.5 points, noise of 1 point, gaps. */
-    Climate lentSensor(Climate truth) {
+    public Climate lentSensor(Climate truth) {
         double offset = 1.5 * random.nextGaussian();
         double warm = 0.2 * random.nextGaussian();
         double[][] columns = {
