@@ -3,6 +3,7 @@ package bagward.app;
 import bagward.alarm.Rule;
 import bagward.bag.BagMaterial;
 import bagward.bag.MaterialId;
+import bagward.climate.WetnessRule;
 import bagward.collector.BrokerSettings;
 import bagward.collector.CollectorSettings;
 import bagward.collector.payload.SensorSource;
@@ -26,6 +27,7 @@ import java.util.Map;
  * @param materials bag materials by name: those of the seeds, and those of the configuration in their place
  * @param organisms the mould table of the seeds
  * @param crops what heads bear and how long they take: those of the seeds, with the usual one of the station
+ * @param foliage when foliage in a house counts as wet
  * @param rules alarm rules: those of the seeds, and those of the configuration in their place
  * @param store where things are kept
  * @param deliveries what is delivered, to whom and how
@@ -40,6 +42,7 @@ record Configuration(
         Map<MaterialId, BagMaterial> materials,
         List<Organism> organisms,
         Crops crops,
+        WetnessRule foliage,
         List<Rule> rules,
         StoreSettings store,
         DeliverySettings deliveries,

@@ -6,6 +6,7 @@ import bagward.alarm.RulesReader;
 import bagward.bag.BagMaterial;
 import bagward.bag.BagMaterialsReader;
 import bagward.bag.MaterialId;
+import bagward.climate.WetnessRule;
 import bagward.collector.BrokerSettings;
 import bagward.collector.CollectorReader;
 import bagward.collector.CollectorSettings;
@@ -89,6 +90,7 @@ final class ConfigurationReader {
         Map<MaterialId, BagMaterial> materials = materials(seeds, top);
         List<Rule> rules = rules(seeds, top, station, materials);
         Optional<Crops> crops = crops(seeds, top);
+        Optional<WetnessRule> foliage = FoliageReader.read(top.findSection("foliage-wet"));
         Optional<DeliverySettings> deliveries = new DeliveryReader(secrets, folder).read(top);
         SiteSettings site =
                 site(top.findSection("page"), materials, crops.map(Crops::all).orElse(List.of()), rules);
@@ -102,6 +104,7 @@ final class ConfigurationReader {
                 materials,
                 seeds.organisms(),
                 crops.orElseThrow(),
+                foliage.orElseThrow(),
                 rules,
                 store,
                 deliveries.orElseThrow(),

@@ -95,6 +95,7 @@ final class Running implements AutoCloseable {
             pollen = started.add(new PollenKeeper(
                     clock,
                     configuration.station(),
+                    configuration.crops().usual().heat(),
                     () -> checks.corrected(readings),
                     stores.pollen(),
                     watch::register,
@@ -144,6 +145,7 @@ final class Running implements AutoCloseable {
                 configuration.rules(),
                 configuration.organisms(),
                 configuration.crops(),
+                configuration.foliage(),
                 readings,
                 stores.quarantine(),
                 checks,

@@ -6,8 +6,12 @@ import bagward.alarm.Rule;
 import bagward.alarm.RuleId;
 import bagward.alarm.Subject;
 import bagward.alarm.Verdict;
+import bagward.bag.BagClimate;
 import bagward.bag.Bagging;
 import bagward.bag.Head;
+import bagward.mould.MouldReport;
+import bagward.mould.MouldRisk;
+import bagward.mould.WetSpells;
 import bagward.station.Spot;
 import java.time.Duration;
 import java.time.Instant;
@@ -94,6 +98,15 @@ public final class BoardBuilder {
     public static BaggedClimate climate(BoardInputs in, Head head, Bagging bagging) {
         Instant until = bagging.takenOff().filter(off -> off.isBefore(in.now())).orElse(in.now());
         return new BagClimateSource(in, bagging.putOn(), until).climate(head, bagging);
+    }
+
+    /** What every organism makes of a head from its first bag up to one of them, and the wet spells. */
+    public static MouldReport mould(BoardInputs in, Head head, Bagging last) {
+        Instant until = last.takenOff().filter(off -> off.isBefore(in.now())).orElse(in.now());
+        BagClimateSource source =
+                new BagClimateSource(in, head.baggings().get(0).putOn(), until);
+        BagClimate inLast = source.climate(head, last).bag();
+        return MouldRisk.report(source.sinceFirst(head, last, inLast), in.organisms(), WetSpells.USUAL_BREAK);
     }
 
     private static BagView marked(BagView bag, List<AlarmView> listed) {

@@ -41,7 +41,8 @@ final class HouseAssessor {
                 newestReading(house),
                 line(lines.temperature()),
                 line(lines.humidity()),
-                in.knowledge().outlook(house.id(), in.now()));
+                in.knowledge().outlook(house.id(), in.now()),
+                in.knowledge().week(house.id()));
     }
 
     private Optional<Measure> measure(Place place, RegularSeries series, Quantity quantity) {

@@ -1,6 +1,7 @@
 package bagward.board;
 
 import bagward.bag.Outlook;
+import bagward.mould.NightRule;
 import bagward.station.House;
 import java.time.Instant;
 import java.util.List;
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param temperatureDay the last 24 h in equal steps, oldest first, NaN for gaps, °C
  * @param humidityDay the same for humidity, %RH
  * @param tonight what is to be expected until the next morning, or why nothing can be said
+ * @param week whether the last week favoured grey mould; empty if nobody looked
  */
 public record HouseView(
         House house,
@@ -26,7 +28,8 @@ public record HouseView(
         Optional<Instant> newestReading,
         List<Double> temperatureDay,
         List<Double> humidityDay,
-        Outlook tonight) {
+        Outlook tonight,
+        Optional<NightRule.Verdict> week) {
     /** Copies the lists. */
     public HouseView {
         temperatureDay = List.copyOf(temperatureDay);
@@ -50,6 +53,7 @@ public record HouseView(
                 newestReading,
                 temperatureDay,
                 humidityDay,
-                new Outlook.None(newestReading.orElse(Instant.EPOCH), "No outlook was made for this house."));
+                new Outlook.None(newestReading.orElse(Instant.EPOCH), "No outlook was made for this house."),
+                Optional.empty());
     }
 }

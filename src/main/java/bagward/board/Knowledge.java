@@ -8,6 +8,7 @@ import bagward.bag.MaterialId;
 import bagward.bag.MaterialLearning;
 import bagward.bag.Outlook;
 import bagward.bag.TagCode;
+import bagward.mould.NightRule;
 import bagward.station.HouseId;
 import java.time.Instant;
 import java.util.Comparator;
@@ -22,21 +23,28 @@ import java.util.Optional;
  *
  * @param taught one for each sensor and each bag it hung in
  * @param outlooks what is to be expected in each house until the next morning
+ * @param weeks whether the last week of each house favoured grey mould
  */
-public record Knowledge(List<Taught> taught, Map<HouseId, Outlook> outlooks) {
+public record Knowledge(List<Taught> taught, Map<HouseId, Outlook> outlooks, Map<HouseId, NightRule.Verdict> weeks) {
     /** Nothing but the priors. */
-    public static final Knowledge NONE = new Knowledge(List.of(), Map.of());
+    public static final Knowledge NONE = new Knowledge(List.of(), Map.of(), Map.of());
 
     /** Copies the collections. */
     public Knowledge {
         taught = List.copyOf(taught);
         outlooks = Map.copyOf(outlooks);
+        weeks = Map.copyOf(weeks);
     }
 
     /** The outlook of a house. */
     public Outlook outlook(HouseId house, Instant now) {
         return Optional.ofNullable(outlooks.get(house))
                 .orElseGet(() -> new Outlook.None(now, "No outlook was made for this house yet."));
+    }
+
+    /** Whether the last week of a house favoured grey mould; empty if nobody looked. */
+    public Optional<NightRule.Verdict> week(HouseId house) {
+        return Optional.ofNullable(weeks.get(house));
     }
 
     /** What the newest sensor in a bag has told; empty if none hung in it. */

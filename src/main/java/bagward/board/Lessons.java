@@ -15,6 +15,8 @@ import bagward.bag.SensorLoan;
 import bagward.climate.Climate;
 import bagward.climate.ReadingSource;
 import bagward.climate.TimeGrid;
+import bagward.climate.WetnessRule;
+import bagward.mould.NightRule;
 import bagward.station.HouseId;
 import bagward.station.PlaceClimates;
 import bagward.station.Station;
@@ -79,18 +81,29 @@ public final class Lessons {
         return NightOutlook.of(climate, station.zone(), now);
     }
 
+    /** Whether the week up to the last full hour favoured grey mould in a house. */
+    public static NightRule.Verdict week(
+            Station station, HouseId house, ReadingSource readings, WetnessRule foliage, Instant now) {
+        Instant hour = now.truncatedTo(ChronoUnit.HOURS);
+        TimeGrid grid = TimeGrid.covering(hour.minus(Duration.ofDays(7)), hour, OUTLOOK_STEP);
+        Climate climate = PlaceClimates.climate(station, house, Optional.empty(), readings, grid);
+        return NightRule.judge(climate, station.zone(), hour, foliage);
+    }
+
     /**
      * What is known.
      *
      * @param studies of all loans
      * @param materials bag materials by name
      * @param outlooks of all houses
+     * @param weeks of all houses, by the night rule
      * @param now the fit of the bags in which a sensor hangs at this time is judged
      */
     public static Knowledge known(
             List<LoanStudy> studies,
             Map<MaterialId, BagMaterial> materials,
             Map<HouseId, Outlook> outlooks,
+            Map<HouseId, NightRule.Verdict> weeks,
             Instant now) {
         List<Taught> taught = new ArrayList<>();
         for (LoanStudy study : studies) {
@@ -104,7 +117,7 @@ public final class Lessons {
                 taught.add(new Taught(study.loan(), study.bagging(), study.bag().pairOffset(), study.lesson(), fit));
             }
         }
-        return new Knowledge(taught, outlooks);
+        return new Knowledge(taught, outlooks, weeks);
     }
 
     /** Lessons of the other bags of the same material. */

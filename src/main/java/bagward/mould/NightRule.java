@@ -3,6 +3,8 @@ package bagward.mould;
 import bagward.climate.Climate;
 import bagward.climate.RegularSeries;
 import bagward.climate.TimeGrid;
+import bagward.climate.Wetness;
+import bagward.climate.WetnessRule;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -11,7 +13,8 @@ import java.time.ZonedDateTime;
 /**
  * The night rule for grey mould in cool wet houses: outbreaks in unheated cucumber houses came when, as means of a week,
  * foliage was wet for more than 7 h a day and the night from 18 to 8 o'clock lay within 9 to 21 °C for more than 9.5 h
- * (Yunis and others 1994, Crop Protection 13:99-104, abstract). Foliage wetness is taken from house humidity at or above a limit, which is our stand-in for a wetness sensor.
+ * (Yunis and others 1994, Crop Protection 13:99-104, abstract). Foliage wetness is told from the air of the house, which is our
+ * stand-in for a wetness sensor.
  */
 public final class NightRule {
     private static final int DAYS = 7;
@@ -57,16 +60,16 @@ public final class NightRule {
      * @param house climate of the house; time of the week that it does not cover is unknown
      * @param zone time zone of the house
      * @param until end of the week
-     * @param wetPercent %RH from which foliage is taken as wet
+     * @param foliage when foliage counts as wet; a cell between its limits after a gap is unknown
      */
-    public static Verdict judge(Climate house, ZoneId zone, Instant until, double wetPercent) {
+    public static Verdict judge(Climate house, ZoneId zone, Instant until, WetnessRule foliage) {
         TimeGrid grid = house.grid();
         int first = Math.max(0, grid.indexOf(until.minus(Duration.ofDays(DAYS))));
         int end = Math.min(grid.size(), grid.indexOf(until));
+        Wetness wetness = foliage.wetness(house.temperature(), house.humidity());
         Count count = new Count();
         for (int i = first; i < end; i++) {
-            count.take(
-                    house.temperature(), house.humidity(), i, isNight(grid.at(i).atZone(zone)), wetPercent);
+            count.take(house.temperature(), wetness, i, isNight(grid.at(i).atZone(zone)));
         }
         double cellHours = grid.step().toSeconds() / 3600.0;
         double knownHours = (count.wet + count.dry) * cellHours;
@@ -92,11 +95,11 @@ public final class NightRule {
         private int night;
         private int mildNight;
 
-        void take(RegularSeries temperature, RegularSeries humidity, int i, boolean atNight, double wetPercent) {
-            if (!temperature.known(i) || !humidity.known(i)) {
+        void take(RegularSeries temperature, Wetness wetness, int i, boolean atNight) {
+            if (!wetness.knownAt(i)) {
                 return;
             }
-            if (humidity.valueOrNaN(i) >= wetPercent) {
+            if (wetness.wetAt(i)) {
                 wet++;
             } else {
                 dry++;

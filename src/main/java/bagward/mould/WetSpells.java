@@ -6,6 +6,12 @@ import java.util.List;
 
 /** Wet spells of a bag, for people and reports; models work on the pieces beneath. */
 public final class WetSpells {
+    /**
+     * The break that ends a spell in lists for people: 4 h, after which Broome and others (1995) stop their count. Organisms
+     * use their own.
+     */
+    public static final DryBreak USUAL_BREAK = DryBreak.endingFrom(4);
+
     private WetSpells() {}
 
     /**

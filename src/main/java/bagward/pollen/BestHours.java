@@ -3,6 +3,7 @@ package bagward.pollen;
 import bagward.climate.Climate;
 import bagward.climate.Span;
 import bagward.climate.TimeGrid;
+import bagward.mould.HeatLimits;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -25,8 +26,8 @@ final class BestHours {
     private BestHours() {}
 
     /** Empty if the chance stays below a half until the end of these hours, or the house is too humid or hot. */
-    static Optional<Span> find(List<OutlookPoint> points, HouseDay day, Instant now) {
-        Instant end = end(day, now);
+    static Optional<Span> find(List<OutlookPoint> points, HouseDay day, HeatLimits heat, Instant now) {
+        Instant end = end(day, heat, now);
         return points.stream()
                 .filter(point -> point.ifSo().probability() >= AS_LIKELY_AS_NOT)
                 .map(OutlookPoint::at)
@@ -36,14 +37,14 @@ final class BestHours {
                 .map(start -> new Span(start, end));
     }
 
-    private static Instant end(HouseDay day, Instant now) {
+    private static Instant end(HouseDay day, HeatLimits heat, Instant now) {
         Span light = day.daylight();
         Instant noon = light.from().plus(light.length().dividedBy(2));
         Instant end = noon.plus(AFTER_NOON).truncatedTo(ChronoUnit.HOURS);
         Climate climate = day.climate();
         TimeGrid grid = climate.grid();
         for (int i = 0; i < grid.size() && grid.at(i).isBefore(now); i++) {
-            if (climate.temperature().valueOrNaN(i) > HouseSeason.HEAT.watchCelsius()
+            if (climate.temperature().valueOrNaN(i) > heat.watchCelsius()
                     && grid.at(i).isBefore(end)) {
                 return grid.at(i);
             }

@@ -2,6 +2,7 @@ package bagward.pollen;
 
 import bagward.climate.Span;
 import bagward.climate.Transmission;
+import bagward.mould.HeatLimits;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -35,11 +36,12 @@ public record DayOutlook(
     /**
      * The outlook of a day.
      *
+     * @param heat once it is warmer than its first limit, the best hours are over
      * @param usual usual time of scoring on that day
      * @return empty in polar night, or if light is missing since sunrise, so that nothing can be said
      */
     public static Optional<DayOutlook> of(
-            HouseDay day, Transmission transmission, ChanceModel model, Instant now, Instant usual) {
+            HouseDay day, Transmission transmission, HeatLimits heat, ChanceModel model, Instant now, Instant usual) {
         SkyCourse course = new SkyCourse(day, transmission, now);
         Span light = day.daylight();
         if (light.length().isZero() || !course.soFar().complete()) {
@@ -58,7 +60,7 @@ public record DayOutlook(
                 points,
                 point(course, model, headline.isAfter(light.to()) ? light.to() : headline, now, darker),
                 index,
-                BestHours.find(points, day, now)));
+                BestHours.find(points, day, heat, now)));
     }
 
     private static OutlookPoint point(SkyCourse course, ChanceModel model, Instant at, Instant now, double darker) {

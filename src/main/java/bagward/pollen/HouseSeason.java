@@ -10,7 +10,6 @@ import bagward.climate.Transmission;
 import bagward.mould.HeatLimits;
 import bagward.mould.HeatWatch;
 import bagward.station.HouseId;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -25,16 +24,10 @@ import java.util.OptionalDouble;
  * @param zone zone of its days
  * @param days in order, without holes
  * @param transmission of the house
+ * @param heat house temperatures that hurt the pollen of the next morning: those of the station's usual crop, held against
+ *     house air in place of bud temperature, which is a choice of ours
  */
-public record HouseSeason(HouseId house, ZoneId zone, List<HouseDay> days, Transmission transmission) {
-    /**
-     * House temperatures that hurt the pollen of the next morning. Sources: sterility of B. napus above 27 °C (Morrison
-     * 1993, cabinets), no germination of canola pollen above 33.7 °C (J. Agron. Crop Sci. 2008); the three hours and the
-     * use of house air instead of bud temperature are choices of ours.
-     */
-    public static final HeatLimits HEAT =
-            new HeatLimits(27, 30, Duration.ofHours(3), 33, "Morrison 1993; J. Agron. Crop Sci. 2008; hours ours");
-
+public record HouseSeason(HouseId house, ZoneId zone, List<HouseDay> days, Transmission transmission, HeatLimits heat) {
     private static final int MORNING_FROM = 6;
     private static final int MORNING_TO = 10;
 
@@ -47,15 +40,16 @@ public record HouseSeason(HouseId house, ZoneId zone, List<HouseDay> days, Trans
      * A season.
      *
      * @param today its transmission is learnt from the days before this one only, which are over
+     * @param heat what the flowers bear
      */
-    public static HouseSeason of(HouseId house, ZoneId zone, List<HouseDay> days, LocalDate today) {
+    public static HouseSeason of(HouseId house, ZoneId zone, List<HouseDay> days, LocalDate today, HeatLimits heat) {
         double[] ratios = days.stream()
                 .filter(day -> day.day().isBefore(today))
                 .map(day -> day.ratio(day.daylight()))
                 .filter(OptionalDouble::isPresent)
                 .mapToDouble(OptionalDouble::getAsDouble)
                 .toArray();
-        return new HouseSeason(house, zone, days, Transmission.ofRatios(ratios));
+        return new HouseSeason(house, zone, days, Transmission.ofRatios(ratios), heat);
     }
 
     /** A day of the season. */
@@ -87,7 +81,7 @@ public record HouseSeason(HouseId house, ZoneId zone, List<HouseDay> days, Trans
                 mean(climate.humidity(), morning),
                 mean(deficit(climate), morning),
                 highest(climate.temperature()),
-                HeatWatch.assess(climate.temperature(), HEAT).worst());
+                HeatWatch.assess(climate.temperature(), heat).worst());
     }
 
     private static OptionalDouble mean(RegularSeries series, Span span) {

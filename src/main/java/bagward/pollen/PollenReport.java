@@ -75,7 +75,7 @@ public record PollenReport(
                 rows,
                 relations.of(rows, predictor),
                 usual,
-                DayOutlook.of(day, season.transmission(), model, now, usualToday),
+                DayOutlook.of(day, season.transmission(), season.heat(), model, now, usualToday),
                 PastOutlooks.of(rows, season));
     }
 

@@ -1,11 +1,13 @@
 package bagward.watch;
 
+import bagward.bag.Outlook;
 import bagward.bag.Register;
 import bagward.board.Knowledge;
 import bagward.board.Lessons;
 import bagward.board.LoanStudy;
 import bagward.climate.Reading;
 import bagward.climate.ReadingSource;
+import bagward.station.HouseId;
 import bagward.store.StoreException;
 import java.time.Duration;
 import java.time.Instant;
@@ -81,7 +83,8 @@ final class KnowledgeKeeper {
         for (Lessons.Lent lent : all) {
             study(lent, now, inMemory).ifPresent(studies::add);
         }
-        return Lessons.known(studies, parts.materials(), outlooks.at(now), now);
+        Map<HouseId, Outlook> nights = outlooks.at(now);
+        return Lessons.known(studies, parts.materials(), nights, outlooks.weeks(), now);
     }
 
     private Optional<LoanStudy> study(Lessons.Lent lent, Instant now, ReadingSource inMemory) {

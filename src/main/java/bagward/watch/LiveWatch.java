@@ -155,8 +155,10 @@ public final class LiveWatch implements Watch, AutoCloseable {
         return register()
                 .find(tag)
                 .flatMap(head -> newestBagging(head).map(bagging -> {
-                    BaggedClimate climate = BoardBuilder.climate(inputs(now, parts.readings()), head, bagging);
-                    return new BagHistory(head, bagging, climate.house(), climate.bag());
+                    BoardInputs in = inputs(now, parts.readings());
+                    BaggedClimate climate = BoardBuilder.climate(in, head, bagging);
+                    return new BagHistory(
+                            head, bagging, climate.house(), climate.bag(), BoardBuilder.mould(in, head, bagging));
                 }));
     }
 

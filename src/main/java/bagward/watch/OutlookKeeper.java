@@ -2,6 +2,7 @@ package bagward.watch;
 
 import bagward.bag.Outlook;
 import bagward.board.Lessons;
+import bagward.mould.NightRule;
 import bagward.station.House;
 import bagward.station.HouseId;
 import java.time.Duration;
@@ -11,7 +12,7 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * Keeps the outlook of each house for the hour it was made for. A new one is made ten minutes past the full hour, when
+ * Keeps the outlook and the last week of each house for the hour they were made for. A new one is made ten minutes past the full hour, when
  * the readings of that hour have come in, from the store: it looks back further than the readings in memory. Used under
  * the lock of its owner.
  */
@@ -20,6 +21,7 @@ final class OutlookKeeper {
 
     private final WatchParts parts;
     private final Map<HouseId, Outlook> outlooks = new HashMap<>();
+    private final Map<HouseId, NightRule.Verdict> weeks = new HashMap<>();
     private Instant made = Instant.MIN;
 
     OutlookKeeper(WatchParts parts) {
@@ -31,6 +33,11 @@ final class OutlookKeeper {
         Instant hour = now.minus(ARRIVED).truncatedTo(ChronoUnit.HOURS);
         boolean fresh = !hour.equals(made);
         for (House house : parts.station().houses()) {
+            if (fresh) {
+                weeks.put(
+                        house.id(),
+                        Lessons.week(parts.station(), house.id(), parts.climateReadings(), parts.foliage(), now));
+            }
             if (fresh || !(outlooks.get(house.id()) instanceof Outlook.Night)) {
                 outlooks.put(house.id(), Lessons.outlook(parts.station(), house.id(), parts.climateReadings(), now));
             }
@@ -39,8 +46,14 @@ final class OutlookKeeper {
         return Map.copyOf(outlooks);
     }
 
+    /** How the last week of each house was, as of the last call for outlooks. */
+    Map<HouseId, NightRule.Verdict> weeks() {
+        return Map.copyOf(weeks);
+    }
+
     void forget() {
         outlooks.clear();
+        weeks.clear();
         made = Instant.MIN;
     }
 }

@@ -8,6 +8,7 @@ import bagward.clockwork.Clockwork;
 import bagward.clockwork.Pause;
 import bagward.fault.Fault;
 import bagward.fault.RefusedInputException;
+import bagward.mould.HeatLimits;
 import bagward.pollen.BlockBootstrap;
 import bagward.pollen.PollenEntry;
 import bagward.pollen.PollenReport;
@@ -68,6 +69,7 @@ public final class PollenKeeper implements PollenWatch, AutoCloseable {
     /**
      * A keeper that has loaded the scores.
      *
+     * @param heat what the flowers of the usual crop bear
      * @param readings all readings on disk, with the corrections that hold now
      * @param register the register as it stands
      * @param settings how often the newest reports are made
@@ -75,6 +77,7 @@ public final class PollenKeeper implements PollenWatch, AutoCloseable {
     public PollenKeeper(
             Clock clock,
             Station station,
+            HeatLimits heat,
             Supplier<ReadingSource> readings,
             PollenStore store,
             Supplier<Register> register,
@@ -84,7 +87,7 @@ public final class PollenKeeper implements PollenWatch, AutoCloseable {
         this.store = store;
         this.register = register;
         this.tolerance = settings.futureTolerance();
-        this.seasons = new SeasonKeeper(station, readings, SEASON_DAYS);
+        this.seasons = new SeasonKeeper(station, heat, readings, SEASON_DAYS);
         this.journal = store.entries();
         Duration pause = settings.longestPause().multipliedBy(BOARDS_EACH);
         this.ticker = Clockwork.resting("pollen reports", new Pause(SHORTEST_PAUSE, pause), this::renew);

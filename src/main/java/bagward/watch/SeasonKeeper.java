@@ -7,6 +7,7 @@ import bagward.climate.ReadingSource;
 import bagward.climate.SeriesId;
 import bagward.climate.Span;
 import bagward.climate.TimeGrid;
+import bagward.mould.HeatLimits;
 import bagward.pollen.HouseDay;
 import bagward.pollen.HouseSeason;
 import bagward.station.HouseId;
@@ -37,6 +38,7 @@ final class SeasonKeeper {
     private static final Duration NEAR_MIDNIGHT = Duration.ofHours(3);
 
     private final Station station;
+    private final HeatLimits heat;
     private final Supplier<ReadingSource> source;
     private ReadingSource readings;
     private final int longest;
@@ -44,11 +46,13 @@ final class SeasonKeeper {
     private final Set<LocalDate> touched = new HashSet<>();
 
     /**
+     * @param heat what the flowers bear
      * @param source readings with the corrections that hold now; when these change, all days are read again
      * @param longest days that a season reaches back
      */
-    SeasonKeeper(Station station, Supplier<ReadingSource> source, int longest) {
+    SeasonKeeper(Station station, HeatLimits heat, Supplier<ReadingSource> source, int longest) {
         this.station = station;
+        this.heat = heat;
         this.source = source;
         this.readings = source.get();
         this.longest = longest;
@@ -81,7 +85,7 @@ final class SeasonKeeper {
         List<HouseDay> all =
                 List.copyOf(days.subMap(day.plusDays(1), today.plusDays(1)).values());
         days.headMap(day.plusDays(1)).clear();
-        return HouseSeason.of(house, station.zone(), all, today);
+        return HouseSeason.of(house, station.zone(), all, today, heat);
     }
 
     /** Whether any sensor of a house was heard before the end of a day. */

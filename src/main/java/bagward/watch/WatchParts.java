@@ -4,6 +4,7 @@ import bagward.alarm.Rule;
 import bagward.bag.BagMaterial;
 import bagward.bag.MaterialId;
 import bagward.climate.ReadingSource;
+import bagward.climate.WetnessRule;
 import bagward.mould.Crops;
 import bagward.mould.Organism;
 import bagward.station.Station;
@@ -24,6 +25,7 @@ import java.util.Map;
  * @param rules alarm rules
  * @param organisms the mould table
  * @param crops what heads bear and how long they take
+ * @param foliage when foliage in a house counts as wet
  * @param readings readings on disk
  * @param quarantine what could not be used
  * @param checks checks of humidity sensors, whose corrections count for all that is derived
@@ -37,6 +39,7 @@ public record WatchParts(
         List<Rule> rules,
         List<Organism> organisms,
         Crops crops,
+        WetnessRule foliage,
         ReadingStore readings,
         QuarantineStore quarantine,
         SensorChecks checks,

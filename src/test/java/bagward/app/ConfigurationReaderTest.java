@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.alarm.RuleId;
 import bagward.bag.MaterialId;
+import bagward.climate.WetnessRule;
 import bagward.document.Inspection;
 import bagward.fault.Fault;
 import bagward.fault.RefusedInputException;
@@ -122,6 +123,7 @@ class ConfigurationReaderTest {
                 example.replace(
                         "  host: 127.0.0.1                   # this machine only; " + "0.0.0.0 for sensors",
                         "  url: mqtt://broker.example:1883  # sensors"),
+                dewPoint(example),
                 example.replace("  # influxdb:\n  #   url:", "  influxdb:\n    url:"))) {
             Inspection inspection = new Inspection();
             readIgnoringFaults(text, inspection);
@@ -141,6 +143,23 @@ class ConfigurationReaderTest {
         } catch (RefusedInputException onlyTheKeysMatterHere) {
             assertFalse(onlyTheKeysMatterHere.faults().isEmpty());
         }
+    }
+
+    @Test
+    void the_foliage_of_a_house_is_wet_by_humidity_or_by_dew_point() {
+        assertEquals(
+                new WetnessRule.HumidityLimit(92, 88),
+                reader.read("bagward.yaml", example.replace("wet-from: 90", "wet-from: 92"), new Inspection())
+                        .foliage());
+        assertEquals(
+                new WetnessRule.DewPointDepression(1.5, 3.8),
+                reader.read("bagward.yaml", dewPoint(example), new Inspection()).foliage());
+        List<String> faults = faultsOf(example.replace("dry-below: 88", "dry-below: 95"));
+        assertTrue(faults.get(0).contains("dry must end at or below the start of wet"), faults::toString);
+    }
+
+    private static String dewPoint(String text) {
+        return text.replaceAll("(?s)told-by: humidity.*?dry-below: 88[^\n]*", "told-by: dew-point\n  wet-up-to: 1.5");
     }
 
     @Test

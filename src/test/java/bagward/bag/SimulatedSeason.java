@@ -18,6 +18,7 @@ public final class SimulatedSeason {
     public static final Instant START = Instant.parse("2026-04-10T12:00:00Z");
     /** Length of a cell. */
     public static final Duration STEP = Duration.ofMinutes(5);
+
     private static final int MINUTES_PER_CELL = 5;
 
     private final Random random;

@@ -23,11 +23,13 @@ import bagward.bag.TagCode;
 import bagward.climate.Reading;
 import bagward.climate.SensorId;
 import bagward.climate.SeriesId;
+import bagward.climate.WetnessRule;
 import bagward.mould.BandLimits;
 import bagward.mould.Crop;
 import bagward.mould.Crops;
 import bagward.mould.DryBreak;
 import bagward.mould.HeatLimits;
+import bagward.mould.NightRule;
 import bagward.mould.Organism;
 import bagward.mould.WetnessInfection;
 import bagward.station.Bay;
@@ -297,6 +299,13 @@ public final class Scenario {
                                 .stream())
                 .toList();
         Map<HouseId, Outlook> outlooks = new HashMap<>();
+        Map<HouseId, NightRule.Verdict> weeks = new HashMap<>();
+        in.station()
+                .houses()
+                .forEach(house -> weeks.put(
+                        house.id(),
+                        Lessons.week(
+                                in.station(), house.id(), in.readings(), WetnessRule.HumidityLimit.USUAL, in.now())));
         in.station()
                 .houses()
                 .forEach(house ->
@@ -310,7 +319,7 @@ public final class Scenario {
                 in.rules(),
                 in.organisms(),
                 in.crops(),
-                Lessons.known(studies, in.materials(), outlooks, in.now()),
+                Lessons.known(studies, in.materials(), outlooks, weeks, in.now()),
                 in.system());
     }
 

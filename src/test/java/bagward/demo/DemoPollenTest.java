@@ -9,6 +9,7 @@ import bagward.bag.PollenScore;
 import bagward.bag.Register;
 import bagward.climate.Climate;
 import bagward.climate.Sky;
+import bagward.mould.HeatLimits;
 import bagward.pollen.BlockBootstrap;
 import bagward.pollen.FittedRelation;
 import bagward.pollen.HouseDay;
@@ -22,6 +23,7 @@ import bagward.pollen.TakenScore;
 import bagward.station.HouseId;
 import bagward.station.PlaceClimates;
 import bagward.station.Station;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -35,6 +37,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the pollen page makes of the demo's messages and scores. */
 class DemoPollenTest {
+    private static final HeatLimits HEAT = new HeatLimits(27, 30, Duration.ofHours(3), 33, "invented");
+
     private static final DemoPlayback PLAYED = new DemoPlayback(DemoStation.SEED, DemoStation.NOW);
     private static final List<TakenScore> SCORES = Scores.of(DemoPollen.scores(DemoStation.SEED), Register.EMPTY);
 
@@ -86,7 +90,7 @@ class DemoPollenTest {
         return PollenReport.of(
                 DemoStation.NOW,
                 DemoStation.SITE,
-                HouseSeason.of(house, DemoStation.ZONE, days, today),
+                HouseSeason.of(house, DemoStation.ZONE, days, today, HEAT),
                 SCORES,
                 Optional.empty(),
                 Predictor.LIGHT_TO_SCORE,

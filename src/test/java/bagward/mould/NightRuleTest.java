@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import bagward.climate.Climate;
 import bagward.climate.RegularSeries;
 import bagward.climate.TimeGrid;
+import bagward.climate.WetnessRule;
 import bagward.mould.NightRule.Verdict;
 import bagward.mould.NightRule.Weather;
 import java.time.Duration;
@@ -20,7 +21,7 @@ class NightRuleTest {
 
     private static Verdict judge(IntToDoubleFunction celsius, IntToDoubleFunction percent) {
         Climate house = new Climate(series(celsius), series(percent), RegularSeries.unknown(WEEK));
-        return NightRule.judge(house, DUBLIN, WEEK.end(), 90);
+        return NightRule.judge(house, DUBLIN, WEEK.end(), WetnessRule.HumidityLimit.USUAL);
     }
 
     private static RegularSeries series(IntToDoubleFunction byHour) {
@@ -75,7 +76,8 @@ class NightRuleTest {
     @Test
     void time_before_the_climate_begins_is_unknown() {
         Climate house = new Climate(series(hour -> 12), series(hour -> 70), RegularSeries.unknown(WEEK));
-        Verdict verdict = NightRule.judge(house, DUBLIN, START.plus(Duration.ofDays(2)), 90);
+        Verdict verdict =
+                NightRule.judge(house, DUBLIN, START.plus(Duration.ofDays(2)), WetnessRule.HumidityLimit.USUAL);
         assertEquals(120, verdict.unknownHours(), 1e-9);
         assertEquals(Weather.UNKNOWN, verdict.weather());
     }

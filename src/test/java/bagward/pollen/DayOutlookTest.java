@@ -107,6 +107,6 @@ class DayOutlookTest {
 
     private static Optional<DayOutlook> find(HouseDay day, int hour) {
         Instant now = SimulatedHouse.at(DAY, hour);
-        return DayOutlook.of(day, GLASS, PriorChance.USUAL, now, SimulatedHouse.at(DAY, 10));
+        return DayOutlook.of(day, GLASS, SimulatedHouse.HEAT, PriorChance.USUAL, now, SimulatedHouse.at(DAY, 10));
     }
 }

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bagward.climate.LightSum;
 import bagward.climate.Sky;
 import bagward.climate.Span;
+import bagward.mould.HeatLimits;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -89,9 +91,18 @@ class HouseDayTest {
                 SimulatedHouse.HOUSE,
                 SimulatedHouse.ZONE,
                 List.of(SimulatedHouse.day(DAY, 1, 31), SimulatedHouse.day(DAY.plusDays(1), 1, 28)),
-                DAY.plusDays(2));
+                DAY.plusDays(2),
+                SimulatedHouse.HEAT);
         assertTrue(season.summaries().get(0).spoilsNextMorning());
         assertFalse(season.summaries().get(1).spoilsNextMorning());
+    }
+
+    @Test
+    void a_crop_that_bears_less_heat_loses_the_next_morning_sooner() {
+        List<HouseDay> warm = List.of(SimulatedHouse.day(DAY, 1, 28));
+        HeatLimits tender = new HeatLimits(20, 22, Duration.ofHours(3), 25, "invented");
+        HouseSeason season = HouseSeason.of(SimulatedHouse.HOUSE, SimulatedHouse.ZONE, warm, DAY.plusDays(1), tender);
+        assertTrue(season.summaries().get(0).spoilsNextMorning());
     }
 
     @Test

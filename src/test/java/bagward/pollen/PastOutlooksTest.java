@@ -41,7 +41,7 @@ class PastOutlooksTest {
         List<HouseDay> days = new ArrayList<>(SEASON.days());
         LocalDate day = days.get(20).day();
         days.set(20, HouseDay.unknown(SimulatedHouse.SITE, day, SimulatedHouse.ZONE));
-        HouseSeason holed = new HouseSeason(SEASON.house(), SEASON.zone(), days, SEASON.transmission());
+        HouseSeason holed = new HouseSeason(SEASON.house(), SEASON.zone(), days, SEASON.transmission(), SEASON.heat());
         assertEquals(
                 59, PastOutlooks.of(rows(2, 2.5, SEASON, holed), holed).said().size());
     }

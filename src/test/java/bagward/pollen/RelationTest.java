@@ -98,7 +98,8 @@ class RelationTest {
             light[cell] = Double.NaN;
         }
         holed.set(7, SimulatedHouse.day(holed.get(7).day(), light, 18));
-        HouseSeason withHole = new HouseSeason(SimulatedHouse.HOUSE, SimulatedHouse.ZONE, holed, season.transmission());
+        HouseSeason withHole =
+                new HouseSeason(SimulatedHouse.HOUSE, SimulatedHouse.ZONE, holed, season.transmission(), season.heat());
         List<ScoreRow> rows = ScoreRow.join(SimulatedHouse.scores(season, SLOPE, EVEN, 5), withHole);
         assertEquals(30, rows.size());
         assertEquals(29, relation(rows, Predictor.LIGHT_TO_SCORE).days());

@@ -7,7 +7,9 @@ import bagward.climate.Light;
 import bagward.climate.RegularSeries;
 import bagward.climate.Site;
 import bagward.climate.TimeGrid;
+import bagward.mould.HeatLimits;
 import bagward.station.HouseId;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -21,6 +23,7 @@ import java.util.Random;
 
 /** A house under a sky of known brightness each day, with scores that follow a known relation to its light. */
 final class SimulatedHouse {
+    static final HeatLimits HEAT = new HeatLimits(27, 30, Duration.ofHours(3), 33, "invented");
     static final HouseId HOUSE = new HouseId("alder");
     static final Site SITE = new Site(54, 10, 20);
     static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
@@ -81,7 +84,7 @@ final class SimulatedHouse {
             double brightness = Math.max(0.15, Math.min(1, 0.65 + 0.3 * mood));
             all.add(day(FIRST.plusDays(i), brightness));
         }
-        return HouseSeason.of(HOUSE, ZONE, all, FIRST.plusDays(days));
+        return HouseSeason.of(HOUSE, ZONE, all, FIRST.plusDays(days), HEAT);
     }
 
     /** One score a day at ten, by log odds of {@code slope} for each mol of light since sunrise above {@code even}. */

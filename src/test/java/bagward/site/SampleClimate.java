@@ -7,6 +7,13 @@ import bagward.bag.Head;
 import bagward.climate.Climate;
 import bagward.climate.RegularSeries;
 import bagward.climate.TimeGrid;
+import bagward.mould.BandLimits;
+import bagward.mould.DryBreak;
+import bagward.mould.MouldReport;
+import bagward.mould.MouldRisk;
+import bagward.mould.Organism;
+import bagward.mould.WetSpells;
+import bagward.mould.WetnessInfection;
 import bagward.watch.BagHistory;
 import java.time.Duration;
 import java.time.Instant;
@@ -61,8 +68,16 @@ final class SampleClimate {
         }
         BagClimate bag = new BagClimate(
                 banded(inTemperature, measured, 1.4, 60), banded(inHumidity, measured, 6, 100), measured, film);
-        return new BagHistory(head, bagging, new Climate(temperature, humidity, light), bag);
+        MouldReport mould = MouldRisk.report(bag, ORGANISMS, WetSpells.USUAL_BREAK);
+        return new BagHistory(head, bagging, new Climate(temperature, humidity, light), bag, mould);
     }
+
+    private static final List<Organism> ORGANISMS = List.of(new Organism(
+            "botrytis",
+            "Botrytis on flowers",
+            new WetnessInfection(1, 25, 34, 1, 12, DryBreak.endingFrom(4)),
+            new BandLimits(1, 4, 8),
+            "invented"));
 
     private static RegularSeries series(TimeGrid grid, Instant now, java.util.function.ToDoubleFunction<Instant> of) {
         double[] values = new double[grid.size()];

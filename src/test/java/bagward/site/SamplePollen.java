@@ -105,7 +105,7 @@ final class SamplePollen implements PollenWatch {
         return Optional.of(PollenReport.of(
                 now,
                 PlaceClimates.site(SampleStation.STATION),
-                HouseSeason.of(house, SampleStation.ZONE, known, today),
+                HouseSeason.of(house, SampleStation.ZONE, known, today, SampleStation.HEAT),
                 scores(),
                 line,
                 predictor,

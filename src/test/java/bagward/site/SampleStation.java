@@ -68,6 +68,9 @@ final class SampleStation {
     static final List<BagMaterial> MATERIALS = List.of(
             material("pricked-film", "Film, pricked by pin", 7), material("crisp-paper", "Greaseproof paper", 7));
 
+    /** What flowers bear there. */
+    static final HeatLimits HEAT = new HeatLimits(27, 30, Duration.ofHours(3), 33, "invented");
+
     static final List<Crop> CROPS = List.of(crop("oleracea", "Brassica oleracea"), crop("napus", "Brassica napus"));
 
     static final Rule DAMP = rule(
@@ -140,7 +143,7 @@ final class SampleStation {
         return new Crop(
                 new CropId(id),
                 name,
-                new HeatLimits(27, 30, Duration.ofHours(3), 33, "invented"),
+                HEAT,
                 new Crop.BagTimes(
                         Duration.ofDays(7), Duration.ofDays(1), Duration.ofDays(2), Duration.ofDays(5), "invented"),
                 new Crop.RipeningWindow(49, 56, "invented"));

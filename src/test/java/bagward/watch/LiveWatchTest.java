@@ -84,6 +84,7 @@ class LiveWatchTest extends WatchStage {
                 known.rules(),
                 known.organisms(),
                 known.crops(),
+                known.foliage(),
                 known.readings(),
                 known.quarantine(),
                 known.checks(),

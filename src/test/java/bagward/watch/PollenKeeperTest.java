@@ -17,6 +17,7 @@ import bagward.climate.SensorId;
 import bagward.climate.SeriesId;
 import bagward.climate.Site;
 import bagward.fault.RefusedInputException;
+import bagward.mould.HeatLimits;
 import bagward.pollen.PollenEntry;
 import bagward.pollen.PollenReport;
 import bagward.pollen.Predictor;
@@ -43,6 +44,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Pollen on a real store, with a clock that the test sets. */
 class PollenKeeperTest {
+    private static final HeatLimits HEAT = new HeatLimits(27, 30, Duration.ofHours(3), 33, "invented");
     private static final HouseId NORTH = new HouseId("north");
     private static final SensorId POST = new SensorId("post");
     private static final Site SITE = new Site(54, 0, 10);
@@ -79,7 +81,7 @@ class PollenKeeperTest {
         source = stores.readings();
         WatchSettings settings = new WatchSettings(
                 Duration.ofMillis(5), Duration.ofMillis(50), Duration.ofDays(22), Duration.ofMinutes(5));
-        keeper = new PollenKeeper(clock, STATION, () -> source, stores.pollen(), () -> Register.EMPTY, settings);
+        keeper = new PollenKeeper(clock, STATION, HEAT, () -> source, stores.pollen(), () -> Register.EMPTY, settings);
     }
 
     @AfterEach
@@ -232,7 +234,7 @@ class PollenKeeperTest {
         LateStation(Path file) {
             its = SqliteStores.open(file, clock);
             keeper = new PollenKeeper(
-                    clock, STATION, its::readings, its.pollen(), () -> Register.EMPTY, WatchSettings.USUAL);
+                    clock, STATION, HEAT, its::readings, its.pollen(), () -> Register.EMPTY, WatchSettings.USUAL);
         }
 
         void store(List<Reading> readings) {

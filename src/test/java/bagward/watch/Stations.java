@@ -4,6 +4,7 @@ import bagward.bag.MaterialId;
 import bagward.board.BoardInputs;
 import bagward.board.Scenario;
 import bagward.climate.SensorId;
+import bagward.climate.WetnessRule;
 import bagward.station.Sensor;
 import bagward.station.Station;
 import bagward.store.AlarmStore;
@@ -37,6 +38,7 @@ final class Stations {
                 SCENARIO.rules(),
                 SCENARIO.organisms(),
                 SCENARIO.crops(),
+                WetnessRule.HumidityLimit.USUAL,
                 stores.readings(),
                 stores.quarantine(),
                 new SensorChecks(stores.sensorChecks()),

@@ -1,6 +1,7 @@
 package bagward.site.api;
 
 import bagward.board.HouseView;
+import bagward.mould.NightRule;
 import bagward.units.Quantity;
 import java.time.Instant;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param humidity newest relative humidity
  * @param light newest light
  * @param newestReading when its newest reading was measured
+ * @param week whether the last week favoured grey mould
  */
 public record HouseAnswer(
         String id,
@@ -24,7 +26,8 @@ public record HouseAnswer(
         Optional<Value> temperature,
         Optional<Value> humidity,
         Optional<Value> light,
-        Optional<Instant> newestReading) {
+        Optional<Instant> newestReading,
+        Optional<WeekAnswer> week) {
     static HouseAnswer of(HouseView view) {
         return new HouseAnswer(
                 view.house().id().value(),
@@ -35,7 +38,23 @@ public record HouseAnswer(
                 Value.of(view.temperature(), Quantity.TEMPERATURE.unitCode()),
                 Value.of(view.humidity(), Quantity.HUMIDITY.unitCode()),
                 Value.of(view.light(), Quantity.LIGHT.unitCode()),
-                view.newestReading());
+                view.newestReading(),
+                view.week().map(WeekAnswer::of));
+    }
+
+    /**
+     * The last week of a house by the night rule.
+     *
+     * @param favoursMould "conducive", "not-conducive" or "unknown"
+     * @param wetHours known wet hours a day, mean
+     * @param nightHours known night hours a day within 9 to 21 °C, mean
+     * @param unknownHours hours of the week without data
+     */
+    public record WeekAnswer(String favoursMould, double wetHours, double nightHours, double unknownHours) {
+        static WeekAnswer of(NightRule.Verdict week) {
+            return new WeekAnswer(
+                    BagAnswer.word(week.weather()), week.wetHours(), week.nightHours(), week.unknownHours());
+        }
     }
 
     /**

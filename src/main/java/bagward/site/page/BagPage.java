@@ -16,6 +16,7 @@ import bagward.site.plan.Glyph;
 import bagward.site.plan.Glyphs;
 import bagward.site.view.Fact;
 import bagward.site.view.HeadFacts;
+import bagward.site.view.MouldSheet;
 import bagward.site.view.Places;
 import bagward.site.view.ToDo;
 import bagward.site.view.Tonight;
@@ -39,6 +40,7 @@ import java.util.Optional;
  * @param headFacts lines about the head
  * @param climate its chart; empty if it never had a bag
  * @param tonight what is to be expected in its bag; empty if none is on
+ * @param mould wet spells and organisms; empty if it never had a bag
  * @param actions what can be entered
  */
 public record BagPage(
@@ -52,6 +54,7 @@ public record BagPage(
         List<Fact> headFacts,
         Optional<BagClimateView> climate,
         Optional<Night> tonight,
+        Optional<MouldSheet> mould,
         Actions actions) {
 
     /**
@@ -171,6 +174,7 @@ public record BagPage(
                 HeadFacts.ofHead(head, crop, board.zone()),
                 history.map(h -> BagClimateView.of(h, board, dampLimit, whole)),
                 bag.map(b -> Night.of(board, b, dampLimit)),
+                history.map(h -> MouldSheet.of(h.mould(), board.zone())),
                 actions);
     }
 

@@ -27,9 +27,10 @@ public final class Tonight {
      * @param house its name
      * @param says what is to be expected, or why nothing can be said
      * @param skill how past outlooks did; empty without an outlook
+     * @param week whether the last week favoured grey mould; empty if nobody looked
      * @param wettest bags that will likely be wet longest, with hours
      */
-    public record House(String house, String says, String skill, List<Bag> wettest) {
+    public record House(String house, String says, String skill, String week, List<Bag> wettest) {
         /** Copies the list. */
         public House {
             wettest = List.copyOf(wettest);
@@ -48,14 +49,25 @@ public final class Tonight {
     public static House of(Board board, HouseView view) {
         String name = view.house().name();
         if (!(view.tonight() instanceof Outlook.Night night)) {
-            return new House(name, ((Outlook.None) view.tonight()).because(), "", List.of());
+            return new House(name, ((Outlook.None) view.tonight()).because(), "", week(view), List.of());
         }
         String says = peak(night.humidity(), board.zone()) + coldest(night.temperature(), board.zone())
                 + hours(night.wetHours()) + ".";
         String made = "Made for " + Words.clock(night.issuedAt(), board.zone()) + ". "
                 + skill(night.humiditySkill(), "points of humidity") + " "
                 + skill(night.temperatureSkill(), "K");
-        return new House(name, says, made, wettest(board, view));
+        return new House(name, says, made, week(view), wettest(board, view));
+    }
+
+    private static String week(HouseView view) {
+        return view.week()
+                .map(week -> switch (week.weather()) {
+                            case CONDUCIVE -> "Nights that favour grey mould: ";
+                            case NOT_CONDUCIVE -> "Nights of the last week did not favour grey mould: ";
+                            case UNKNOWN -> "Whether the last nights favoured grey mould is not known: ";
+                        }
+                        + week.reason() + ".")
+                .orElse("");
     }
 
     /** One short line for the wall: "Linden: up to 93 %RH, wet 2 h (0 to 6)". */

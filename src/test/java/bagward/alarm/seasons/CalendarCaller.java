@@ -9,11 +9,11 @@ record CalendarCaller(int day) implements Caller {
     @Override
     public Optional<Instant> firstCall(MouldSeason season, SeasonBag bag) {
         return Optional.of(bag.putOn()
-                .atOffset(ZoneOffset.UTC)
-                .toLocalDate()
-                .plusDays(day)
-                .atTime(8, 0)
-                .toInstant(ZoneOffset.UTC))
+                        .atOffset(ZoneOffset.UTC)
+                        .toLocalDate()
+                        .plusDays(day)
+                        .atTime(8, 0)
+                        .toInstant(ZoneOffset.UTC))
                 .filter(look -> !look.isAfter(bag.takenOff()));
     }
 

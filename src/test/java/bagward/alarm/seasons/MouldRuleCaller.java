@@ -35,8 +35,8 @@ record MouldRuleCaller(
                 !now.isAfter(bag.takenOff());
                 now = now.plus(Duration.ofHours(1))) {
             Optional<Ahead> ahead = tonight && season.outlook(now) instanceof Outlook.Night night
-                    ? Optional.of(course.ahead(NightOutlook.inBag(night, bag.belief(), Sky.UNKNOWN)
-                            .climate()))
+                    ? Optional.of(course.ahead(
+                            NightOutlook.inBag(night, bag.belief(), Sky.UNKNOWN).climate()))
                     : Optional.empty();
             Verdict verdict = new BagMouldRule(rule, now, ZoneOffset.UTC).judge(TAG, inside, course.high(), ahead);
             if (verdict.outcome() == Verdict.Outcome.HOLDS) {

@@ -64,7 +64,8 @@ final class MouldSeason {
             int end = (day + 7) * CELLS_A_DAY - 6 * CELLS_AN_HOUR;
             Climate truth = season.run(season.bag(), NEVER).part(first, end);
             Climate around = house.part(first, end);
-            BagClimate inside = BagClimates.estimate(around, belief, around.grid().start(), Sky.UNKNOWN);
+            BagClimate inside =
+                    BagClimates.estimate(around, belief, around.grid().start(), Sky.UNKNOWN);
             Map<MouldWorld, Optional<Instant>> infections = new EnumMap<>(MouldWorld.class);
             moulds.forEach((world, mould) -> infections.put(world, mould.infection(truth)));
             bags.add(new SeasonBag(inside, known(truth), belief, truth, infections));
@@ -110,7 +111,6 @@ final class MouldSeason {
     private static BagClimate known(Climate truth) {
         RegularSeries warm = truth.temperature();
         RegularSeries damp = truth.humidity();
-        return new BagClimate(
-                new Banded(warm, warm, warm), new Banded(damp, damp, damp), new BitSet(), new BitSet());
+        return new BagClimate(new Banded(warm, warm, warm), new Banded(damp, damp, damp), new BitSet(), new BitSet());
     }
 }

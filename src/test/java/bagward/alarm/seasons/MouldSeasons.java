@@ -70,12 +70,12 @@ final class MouldSeasons {
         return List.of(
                 new MouldRuleCaller("Bagward, rule bag-mould-risk", rule, table, SeasonBag::inside, true),
                 new MouldRuleCaller("the same without tonight's outlook", rule, table, SeasonBag::inside, false),
-                new MouldRuleCaller("the same if each bag had a faultless sensor", rule, table, SeasonBag::truly, false));
+                new MouldRuleCaller(
+                        "the same if each bag had a faultless sensor", rule, table, SeasonBag::truly, false));
     }
 
     /** The caller of best balance among those that call falsely no more often than allowed. */
-    static Caller best(
-            List<? extends Caller> callers, MouldWorld world, List<MouldSeason> seasons, double allowed) {
+    static Caller best(List<? extends Caller> callers, MouldWorld world, List<MouldSeason> seasons, double allowed) {
         return callers.stream()
                 .map(caller -> Tally.of(caller, world, seasons))
                 .filter(tally -> tally.falsePerHundredWeeks() <= allowed)
@@ -106,7 +106,9 @@ final class MouldSeasons {
 
     private static Rule rule() {
         Inspection inspection = new Inspection();
-        return RulesReader.read(Section.parse("rules.yaml", seed("rules.yaml"), inspection).sections("rules", 1)).stream()
+        return RulesReader.read(Section.parse("rules.yaml", seed("rules.yaml"), inspection)
+                        .sections("rules", 1))
+                .stream()
                 .filter(rule -> rule.kind() == RuleKind.BAG_MOULD)
                 .findFirst()
                 .orElseThrow();

@@ -49,6 +49,23 @@ class TonightTest {
     }
 
     @Test
+    void a_house_tells_whether_its_nights_favour_grey_mould_with_the_reason_in_numbers() {
+        Tonight.House damp = Tonight.of(board(Scenario.dampWeek(), 24 * 5)).get(0);
+        Tonight.House dry = Tonight.of(board(Scenario.lent(), 42)).get(0);
+        Tonight.House silent =
+                Tonight.of(board(Scenario.dampWeek(), 24 * 4 + 18)).get(1);
+
+        assertEquals(
+                "Nights that favour grey mould: wet 17.1 h a day (limit 7 h), nights within 9 to 21 °C for 10.0 h"
+                        + " (limit 9.5 h), means of 7 days; 48 h of the week unknown.",
+                damp.week());
+        assertTrue(
+                dry.week().startsWith("Whether the last nights favoured grey mould is not known: wet 0.0 h"),
+                dry.week());
+        assertTrue(silent.week().endsWith("168 h of the week unknown."), silent.week());
+    }
+
+    @Test
     void the_page_of_an_estimate_has_five_lines_that_tell_where_it_comes_from() {
         BoardInputs in = Scenario.knowing(Scenario.lentAndGivenBack().at(70));
         Board board = Scenario.tick(in, AlarmBook.EMPTY);
