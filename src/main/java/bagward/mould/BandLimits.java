@@ -7,7 +7,7 @@ import bagward.fault.ImpossibleValueException;
  *
  * @param low above this it is low, at or below it none
  * @param moderate from this on
- * @param high from this on
+ * @param high from this on; infinite for an organism that is never a high risk by itself
  */
 public record BandLimits(double low, double moderate, double high) {
     /**
@@ -25,10 +25,15 @@ public record BandLimits(double low, double moderate, double high) {
 
     /** Refuses limits that are not in order. */
     public BandLimits {
-        if (!(low <= moderate && moderate <= high && Double.isFinite(low) && Double.isFinite(high))) {
+        if (!(low <= moderate && moderate <= high && Double.isFinite(low) && Double.isFinite(moderate))) {
             throw new ImpossibleValueException("band limits " + low + ", " + moderate + ", " + high
-                    + " are impossible: give finite numbers in rising order");
+                    + " are impossible: give finite numbers in rising order, high may be left out");
         }
+    }
+
+    /** Whether a high risk can be reached at all. */
+    public boolean canBeHigh() {
+        return Double.isFinite(high);
     }
 
     /** The band of a score. */

@@ -77,7 +77,7 @@ public record InfectionLogit() implements SpellModel {
 
     @Override
     public String reason(String name, double hours, double celsius, BandLimits bands) {
-        double needed = hoursTo(bands.high(), celsius);
+        double needed = hoursTo(bands.canBeHigh() ? bands.high() : bands.moderate(), celsius);
         String need = Double.isInfinite(needed)
                 ? Say.format(", %s does not gain at this temperature", name)
                 : Say.format(", %s needs %.1f h", name, needed);

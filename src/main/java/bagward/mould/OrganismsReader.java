@@ -78,7 +78,7 @@ public final class OrganismsReader {
     private static Optional<BandLimits> bands(Section section) {
         double low = section.number("low", -100, 100, "");
         double moderate = section.number("moderate", -100, 100, "");
-        double high = section.number("high", -100, 100, "");
+        double high = section.has("high") ? section.number("high", -100, 100, "") : Double.POSITIVE_INFINITY;
         return section.make(() -> new BandLimits(low, moderate, high));
     }
 

@@ -12,7 +12,7 @@ final class Say {
 
     /** How long it takes to a high risk, where that is not simply what is needed. */
     static String forHigh(double hours, BandLimits bands) {
-        return bands.high() == 1 ? "" : format(", %.1f h for a high risk", hours);
+        return bands.high() == 1 || !bands.canBeHigh() ? "" : format(", %.1f h for a high risk", hours);
     }
 
     static String wet(double hours, double celsius) {

@@ -15,7 +15,7 @@ class CropsReaderTest {
         List<Crop> crops = Seeds.crops();
         assertEquals(
                 List.of("oleracea", "napus", "rapa"),
-                crops.stream().map(Crop::id).toList());
+                crops.stream().map(crop -> crop.id().value()).toList());
         assertEquals(Duration.ofDays(7), crops.get(0).bag().dueAfter());
         assertEquals(Duration.ofHours(3), crops.get(0).heat().heatFor());
         assertTrue(crops.stream()

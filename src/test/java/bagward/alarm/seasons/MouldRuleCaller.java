@@ -6,6 +6,7 @@ import bagward.alarm.Verdict;
 import bagward.bag.BagClimate;
 import bagward.bag.NightOutlook;
 import bagward.bag.Outlook;
+import bagward.bag.Quantile;
 import bagward.bag.Sky;
 import bagward.bag.TagCode;
 import bagward.mould.Ahead;
@@ -23,13 +24,18 @@ import java.util.function.Function;
  * an hour never depends on what was measured later.
  */
 record MouldRuleCaller(
-        String name, Rule rule, List<Organism> organisms, Function<SeasonBag, BagClimate> climate, boolean tonight)
+        String name,
+        Rule rule,
+        List<Organism> organisms,
+        Function<SeasonBag, BagClimate> climate,
+        Quantile actsOn,
+        boolean tonight)
         implements Caller {
     private static final TagCode TAG = new TagCode("SIM-1");
 
     @Override
     public Optional<Instant> firstCall(MouldSeason season, SeasonBag bag) {
-        BagClimate inside = climate.apply(bag);
+        BagClimate inside = damp(climate.apply(bag));
         MouldCourse course = MouldCourse.of(inside, organisms);
         for (Instant now = bag.putOn().plus(Duration.ofHours(1));
                 !now.isAfter(bag.takenOff());
@@ -44,5 +50,11 @@ record MouldRuleCaller(
             }
         }
         return Optional.empty();
+    }
+
+    /** As the running program sees it: the quantile is one of humidity, temperature keeps its best value. */
+    private BagClimate damp(BagClimate best) {
+        BagClimate at = best.at(actsOn);
+        return new BagClimate(best.temperature(), at.humidity(), best.measured(), at.film());
     }
 }

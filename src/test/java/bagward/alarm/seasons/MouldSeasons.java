@@ -68,10 +68,17 @@ final class MouldSeasons {
         Rule rule = rule();
         List<Organism> table = OrganismsReader.parse("organisms.yaml", seed("organisms.yaml"));
         return List.of(
-                new MouldRuleCaller("Bagward, rule bag-mould-risk", rule, table, SeasonBag::inside, true),
-                new MouldRuleCaller("the same without tonight's outlook", rule, table, SeasonBag::inside, false),
                 new MouldRuleCaller(
-                        "the same if each bag had a faultless sensor", rule, table, SeasonBag::truly, false));
+                        "Bagward, rule bag-mould-risk", rule, table, SeasonBag::inside, rule.actsOn(), true),
+                new MouldRuleCaller(
+                        "the same without tonight's outlook", rule, table, SeasonBag::inside, rule.actsOn(), false),
+                new MouldRuleCaller(
+                        "the same if each bag had a faultless sensor",
+                        rule,
+                        table,
+                        SeasonBag::truly,
+                        rule.actsOn(),
+                        false));
     }
 
     /** The caller of best balance among those that call falsely no more often than allowed. */
