@@ -50,10 +50,9 @@ class TonightTest {
 
     @Test
     void a_house_tells_whether_its_nights_favour_grey_mould_with_the_reason_in_numbers() {
-        Tonight.House damp = Tonight.of(board(Scenario.dampWeek(), 24 * 5)).get(0);
-        Tonight.House dry = Tonight.of(board(Scenario.lent(), 42)).get(0);
-        Tonight.House silent =
-                Tonight.of(board(Scenario.dampWeek(), 24 * 4 + 18)).get(1);
+        Tonight.House damp = house(board(Scenario.dampWeek(), 24 * 5), 0);
+        Tonight.House dry = house(board(Scenario.lent(), 42), 0);
+        Tonight.House silent = house(board(Scenario.dampWeek(), 24 * 4 + 18), 1);
 
         assertEquals(
                 "Nights that favour grey mould: wet 17.1 h a day (limit 7 h), nights within 9 to 21 °C for 10.0 h"
@@ -136,5 +135,9 @@ class TonightTest {
                 .house();
         Optional<BagMaterial> material = Optional.ofNullable(in.materials().get(bag.material()));
         return Estimate.lines(bag, material, house, rules);
+    }
+
+    private static Tonight.House house(Board board, int place) {
+        return Tonight.of(board, board.houses().get(place));
     }
 }
