@@ -92,8 +92,13 @@ final class BagClimateSource {
     /** What is to be expected in a bag until the next morning; empty without an outlook of its house. */
     Optional<BagOutlook> tonight(BagBelief belief, Head head) {
         return in.knowledge().outlook(head.spot().house(), in.now()) instanceof Outlook.Night night
-                ? Optional.of(NightOutlook.inBag(night, belief, sky))
+                ? Optional.of(tonight(belief, night))
                 : Optional.empty();
+    }
+
+    /** What is to be expected in a bag under an outlook of its house. */
+    BagOutlook tonight(BagBelief belief, Outlook.Night night) {
+        return NightOutlook.inBag(night, belief, sky);
     }
 
     /** Where a head stands. */

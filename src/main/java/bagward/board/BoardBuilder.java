@@ -51,7 +51,8 @@ public final class BoardBuilder {
         BagClimateSource source = new BagClimateSource(in, from, in.now());
         SystemAssessor system = new SystemAssessor(in, before);
         SensorAssessor sensors = new SensorAssessor(in, before, system.wrongClocks());
-        BagAssessor bags = new BagAssessor(in, source, new Suppression(sensors.silent()));
+        BagAssessor bags =
+                new BagAssessor(in, source, new Suppression(sensors.silent().keySet()));
         List<BagView> views = new ArrayList<>();
         List<Verdict> verdicts = new ArrayList<>(system.verdicts());
         verdicts.addAll(sensors.verdicts());

@@ -40,10 +40,19 @@ record JudgedBag(
         Optional<Ahead> ahead,
         Instant due,
         Optional<BagFit> fit) {
+    /** A rule with the limit that it has for this bag. */
+    Rule here(Rule general) {
+        return general.at(new Circumstances(head.spot().house(), Optional.of(bagging.material()), Optional.of(crop)));
+    }
+
+    /** The same bag with what is known of the night and by the sensor in it. */
+    JudgedBag knowing(Optional<Ahead> night, Optional<BagFit> sits) {
+        return new JudgedBag(head, crop, bagging, climate, course, night, due, sits);
+    }
+
     /** What a rule says of the bag; empty if it is not about bags. */
     Optional<Verdict> verdict(Rule general, Instant now, ZoneId zone) {
-        Rule rule =
-                general.at(new Circumstances(head.spot().house(), Optional.of(bagging.material()), Optional.of(crop)));
+        Rule rule = here(general);
         return switch (rule.kind()) {
             case BAG_DAMP -> Optional.of(BagDampRule.judge(rule, head.tag(), climate, now));
             case BAG_HOT -> Optional.of(BagHotRule.judge(rule, head.tag(), climate, now));

@@ -75,8 +75,7 @@ public final class Lessons {
 
     /** The outlook of a house to the next morning from the nights of the last four weeks. */
     public static Outlook outlook(Station station, HouseId house, ReadingSource readings, Instant now) {
-        Instant hour = now.truncatedTo(ChronoUnit.HOURS).plus(1, ChronoUnit.HOURS);
-        TimeGrid grid = TimeGrid.covering(hour.minus(OUTLOOK_REACH), hour, OUTLOOK_STEP);
+        TimeGrid grid = outlookGrid(now, now);
         Climate climate = PlaceClimates.climate(station, house, Optional.empty(), new UntilNow(readings, now), grid);
         return NightOutlook.of(climate, station.zone(), now);
     }
@@ -88,6 +87,15 @@ public final class Lessons {
         TimeGrid grid = TimeGrid.covering(hour.minus(Duration.ofDays(7)), hour, OUTLOOK_STEP);
         Climate climate = PlaceClimates.climate(station, house, Optional.empty(), readings, grid);
         return NightRule.judge(climate, station.zone(), hour, foliage);
+    }
+
+    /** The grid of all outlooks that are made from one instant to another. */
+    static TimeGrid outlookGrid(Instant first, Instant last) {
+        return TimeGrid.covering(nextHour(first).minus(OUTLOOK_REACH), nextHour(last), OUTLOOK_STEP);
+    }
+
+    private static Instant nextHour(Instant instant) {
+        return instant.truncatedTo(ChronoUnit.HOURS).plus(1, ChronoUnit.HOURS);
     }
 
     /**

@@ -53,6 +53,17 @@ public record LoanStudy(SensorLoan loan, Bagging bagging, SensoredBag bag, Optio
             BagMaterial material,
             ReadingSource readings,
             Instant until) {
+        return sensored(station, lent, loans, readings, until)
+                .map(bag -> new LoanStudy(
+                        lent.loan(),
+                        lent.bagging(),
+                        bag,
+                        BagLearning.lesson(BagFitCheck.whileItSatWell(bag, material))));
+    }
+
+    /** The readings of a loan alone, without what they teach. */
+    static Optional<SensoredBag> sensored(
+            Station station, Lessons.Lent lent, List<SensorLoan> loans, ReadingSource readings, Instant until) {
         SensorLoan loan = lent.loan();
         Bagging bagging = lent.bagging();
         Spot spot = lent.head().spot();
@@ -70,9 +81,7 @@ public record LoanStudy(SensorLoan loan, Bagging bagging, SensoredBag bag, Optio
         Climate inside = LentClimate.during(loan, sensor.get(), known, around);
         int first = around.indexOf(from);
         int end = Math.min(around.size(), around.indexOf(to.minusMillis(1)) + 1);
-        SensoredBag bag = new SensoredBag(house.part(first, end), inside.part(first, end), pair);
-        return Optional.of(
-                new LoanStudy(loan, bagging, bag, BagLearning.lesson(BagFitCheck.whileItSatWell(bag, material))));
+        return Optional.of(new SensoredBag(house.part(first, end), inside.part(first, end), pair));
     }
 
     /** End of the readings that a loan teaches from. */

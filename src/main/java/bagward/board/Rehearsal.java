@@ -3,47 +3,59 @@ package bagward.board;
 import bagward.alarm.AlarmBook;
 import bagward.alarm.AlarmEngine;
 import bagward.alarm.AlarmEvent;
+import bagward.alarm.Rule;
 import bagward.alarm.Step;
 import bagward.alarm.SystemState;
-import bagward.alarm.Verdict;
 import bagward.bag.Head;
 import bagward.climate.SensorId;
 import bagward.fault.ImpossibleValueException;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * Runs alarm rules over a stretch of the past: which alarms would have come, and when. Bags are swept one after the other,
  * each climate computed once, so that a season of many bags needs little memory; the alarms are those that the running
- * engine would have raised if it had looked at the same instants.
+ * engine would have raised if it had looked at the same instants, each from the readings until then. What falls into the
+ * minute of an instant is taken whole.
  *
- * <p>Not rehearsed: what rests on the outlook of a night, how a bag with a sensor in it sits, and trouble of the system. People are left out: nobody
- * acknowledges, shelves or acts.
+ * <p>Not rehearsed: trouble of the system and of clocks. People are left out: nobody acknowledges, shelves or acts.
  *
- * <p>Immutable after construction; heads may be swept by several threads.
+ * <p>Heads may be swept by several threads.
  */
 public final class Rehearsal {
     private static final Duration FINEST = Duration.ofMinutes(1);
 
+    /** How often what lent sensors taught is taken anew, if nothing else is said. */
+    private static final Duration LESSONS_EVERY = Duration.ofDays(1);
+
     private final BoardInputs season;
     private final Instant from;
     private final Duration every;
+    private final PastKnowledge knowledge;
     private final List<AlarmEvent> sensorEvents = new ArrayList<>();
-    private final Map<Instant, Map<SensorId, Verdict>> silent = new HashMap<>();
+    private final NavigableMap<Instant, Set<SensorId>> silent = new TreeMap<>();
 
     /**
      * Sweeps the sensors; the heads follow with {@link #of}.
      *
-     * @param season what is looked at, with the rules to try; its time is the end
+     * @param season what is looked at, with the rules to try; its time is the end; what it knows is not looked at
      * @param from the first instant that is looked at
      * @param every how often, a minute or more
      * @throws ImpossibleValueException if there is nothing between from and the end, or the step is too fine
      */
     public Rehearsal(BoardInputs season, Instant from, Duration every) {
+        this(season, from, every, LESSONS_EVERY);
+    }
+
+    /** The same with what lent sensors taught taken anew at other intervals. */
+    Rehearsal(BoardInputs season, Instant from, Duration every, Duration lessonsEvery) {
         if (!from.isBefore(season.now())) {
             throw new ImpossibleValueException(
                     "a rehearsal from " + from + " to " + season.now() + " is empty: give an end after the start");
@@ -54,6 +66,7 @@ public final class Rehearsal {
         this.season = season;
         this.from = from;
         this.every = every;
+        this.knowledge = new PastKnowledge(season, from, lessonsEvery);
         sweepSensors();
     }
 
@@ -96,16 +109,31 @@ public final class Rehearsal {
         return from.plusMillis(Math.floorDiv(past + millis - 1, millis) * millis);
     }
 
-    Instant after(Instant tick) {
-        return tick.plus(every);
+    /** The last instant that is looked at before a change; or the one after it if the other was looked at already. */
+    Instant tickBefore(Instant change, Instant looked) {
+        Instant at = tickFrom(change);
+        Instant before = at.minus(every);
+        return before.isAfter(looked) ? before : at;
     }
 
     Instant end() {
         return season.now();
     }
 
+    List<Rule> rules() {
+        return season.rules();
+    }
+
+    ZoneId zone() {
+        return season.station().zone();
+    }
+
+    PastKnowledge knowledge() {
+        return knowledge;
+    }
+
     /** What a board of an instant would have been a function of. */
-    BoardInputs at(Instant now) {
+    BoardInputs at(Instant now, Knowledge known) {
         return new BoardInputs(
                 now,
                 season.station(),
@@ -115,20 +143,37 @@ public final class Rehearsal {
                 season.rules(),
                 season.organisms(),
                 season.crops(),
-                season.knowledge(),
+                known,
                 SystemState.WELL);
     }
 
     Suppression suppressionAt(Instant tick) {
-        return new Suppression(silent.getOrDefault(tick, Map.of()));
+        Map.Entry<Instant, Set<SensorId>> newest = silent.floorEntry(tick);
+        return new Suppression(newest == null ? Set.of() : newest.getValue());
+    }
+
+    /** The first instant after another at which other sensors are silent; {@link Instant#MAX} if there is none. */
+    Instant silenceAfter(Instant tick) {
+        Instant next = silent.higherKey(tick);
+        return next == null ? Instant.MAX : next;
+    }
+
+    static Instant earliest(Instant... instants) {
+        Instant earliest = Instant.MAX;
+        for (Instant instant : instants) {
+            earliest = instant.isBefore(earliest) ? instant : earliest;
+        }
+        return earliest;
     }
 
     private void sweepSensors() {
         AlarmBook book = AlarmBook.EMPTY;
-        for (Instant tick = from; !tick.isAfter(end()); tick = after(tick)) {
-            SensorAssessor sensors = new SensorAssessor(at(tick), book, Map.of());
-            if (!sensors.silent().isEmpty()) {
-                silent.put(tick, Map.copyOf(sensors.silent()));
+        Set<SensorId> before = Set.of();
+        for (Instant tick = from; !tick.isAfter(end()); tick = tick.plus(every)) {
+            SensorAssessor sensors = new SensorAssessor(at(tick, Knowledge.NONE), book, Map.of());
+            if (!sensors.silent().keySet().equals(before)) {
+                before = Set.copyOf(sensors.silent().keySet());
+                silent.put(tick, before);
             }
             Step step = AlarmEngine.step(book, tick, sensors.verdicts(), season.rules());
             sensorEvents.addAll(step.events());

@@ -3,6 +3,7 @@ package bagward.board;
 import bagward.alarm.Rule;
 import bagward.alarm.Verdict;
 import bagward.bag.BagClimate;
+import bagward.bag.BagFit;
 import bagward.bag.BagOutlook;
 import bagward.bag.Quantile;
 import bagward.mould.MouldCourse;
@@ -66,6 +67,15 @@ record SeenBag(Map<Quantile, JudgedBag> byQuantile) {
         return new BagClimate(climate.temperature(), at.humidity(), climate.measured(), at.film());
     }
 
+    /** The same bag with another outlook, and another judgement by the sensor in it. */
+    SeenBag knowing(Optional<BagOutlook> tonight, Optional<BagFit> fit) {
+        Map<Quantile, JudgedBag> knowing = new HashMap<>();
+        byQuantile.forEach((quantile, bag) -> knowing.put(
+                quantile,
+                bag.knowing(tonight.map(outlook -> bag.course().ahead(damp(outlook.climate(), quantile))), fit)));
+        return new SeenBag(knowing);
+    }
+
     /** What rules say of the bag, in their order; those that are not about bags say nothing. */
     List<Verdict> verdicts(List<Rule> rules, Instant now, ZoneId zone) {
         return rules.stream()
@@ -73,7 +83,8 @@ record SeenBag(Map<Quantile, JudgedBag> byQuantile) {
                 .toList();
     }
 
-    private JudgedBag seenBy(Rule rule) {
+    /** The bag as one of the rules sees it. */
+    JudgedBag seenBy(Rule rule) {
         return Objects.requireNonNull(byQuantile.get(rule.actsOn()), "a rule that was not named before");
     }
 }

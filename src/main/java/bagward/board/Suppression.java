@@ -5,8 +5,8 @@ import bagward.climate.SensorId;
 import bagward.station.Sensor;
 import bagward.units.Quantity;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -14,11 +14,11 @@ import java.util.stream.Stream;
  * alarms of its own; the silence has one.
  */
 final class Suppression {
-    private final Map<SensorId, Verdict> silent;
+    private final Set<SensorId> silent;
 
-    /** @param silent verdicts of the sensors that are silent */
-    Suppression(Map<SensorId, Verdict> silent) {
-        this.silent = Map.copyOf(silent);
+    /** @param silent the sensors that are silent */
+    Suppression(Set<SensorId> silent) {
+        this.silent = Set.copyOf(silent);
     }
 
     /** The verdict, or one that says by which silent sensor it is suppressed. */
@@ -28,7 +28,7 @@ final class Suppression {
         }
         Optional<Sensor> cause = Stream.of(Quantity.TEMPERATURE, Quantity.HUMIDITY)
                 .flatMap(quantity -> place.sources().getOrDefault(quantity, List.of()).stream())
-                .filter(sensor -> silent.containsKey(sensor.id()))
+                .filter(sensor -> silent.contains(sensor.id()))
                 .findFirst();
         return cause.map(sensor -> verdict.suppressedBy("not known: sensor " + sensor.name() + " is silent"))
                 .orElse(verdict);

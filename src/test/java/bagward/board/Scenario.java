@@ -79,6 +79,10 @@ public final class Scenario {
     static final Rule MOULD =
             rule("mould", RuleKind.BAG_MOULD, 12, 0, Duration.ZERO, Duration.ofHours(2), Priority.MEDIUM);
 
+    static final Rule SHUT =
+            rule("shut", RuleKind.BAG_SHUT, 0.1, 0, Duration.ZERO, Duration.ofHours(1), Priority.MEDIUM);
+    static final Rule OFF = rule("off", RuleKind.BAG_OFF, 0.1, 0, Duration.ZERO, Duration.ofHours(1), Priority.MEDIUM);
+
     private static final BagMaterial MATERIAL = new BagMaterial(
             FILM,
             "Perforated film",

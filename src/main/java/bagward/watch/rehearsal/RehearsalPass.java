@@ -9,7 +9,7 @@ import bagward.board.BoardInputs;
 import bagward.board.Rehearsal;
 import bagward.board.Rehearsed;
 import bagward.board.RehearsedAlarm;
-import bagward.climate.SortedReadings;
+import bagward.climate.ReadingSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,13 +37,12 @@ public final class RehearsalPass {
     /**
      * Runs.
      *
-     * @param past what is stored; not needed any more afterwards
+     * @param past what is stored
      * @param sets one or two sets of rules
      * @return empty if it was stopped
      */
     public Optional<RehearsalResult> run(StoredPast past, List<List<Rule>> sets) {
-        SortedReadings readings = SortedReadings.of(
-                station.series(), past.readings(), days.readFrom(), days.to().plusMillis(1));
+        ReadingSource readings = new ReadOnce(station.series(), past.readings(), days);
         Register register = new RegisterRules(
                         station.station(),
                         station.materials().keySet(),
