@@ -13,14 +13,18 @@ import bagward.notify.DeliveryDesk;
 import bagward.notify.DeliverySettings;
 import bagward.notify.RetryPlan;
 import bagward.notify.SignsOfLife;
+import bagward.pollen.PollenReport;
+import bagward.station.HouseId;
 import bagward.store.SqliteStores;
 import bagward.watch.Health;
 import bagward.watch.Watch;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -36,6 +40,7 @@ final class Delivering implements AutoCloseable {
     private final Deliveries deliveries;
     private Optional<Sent> sent = Optional.empty();
     private LocalDate tidiedOn = LocalDate.MIN;
+    private volatile Supplier<Map<HouseId, PollenReport>> pollen = Map::of;
     private volatile Optional<Watch> watch = Optional.empty();
     private volatile Optional<String> trouble = Optional.empty();
 
@@ -65,8 +70,13 @@ final class Delivering implements AutoCloseable {
                 new SplittableRandom()));
     }
 
-    /** Starts to deliver, and to compose with the next board. */
-    void start(Watch running) {
+    /**
+     * Starts to deliver, and to compose with the next board.
+     *
+     * @param newestPollen the newest report of pollen of each house
+     */
+    void start(Watch running, Supplier<Map<HouseId, PollenReport>> newestPollen) {
+        pollen = newestPollen;
         watch = Optional.of(running);
         signs.start();
         deliveries.start();
@@ -100,7 +110,7 @@ final class Delivering implements AutoCloseable {
 
     private void compose(Board board) {
         Sent before = sent.isPresent() ? sent.get() : deliveries.sent();
-        List<Message> messages = composer.compose(board, settings.plan(), before);
+        List<Message> messages = composer.compose(board, pollen.get(), settings.plan(), before);
         deliveries.put(messages);
         sent = Optional.of(messages.isEmpty() ? before : before.with(messages));
     }

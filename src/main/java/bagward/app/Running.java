@@ -176,7 +176,7 @@ final class Running implements AutoCloseable {
 
     /** Begins to tick and opens the pages. */
     void open() {
-        delivering.start(watch);
+        delivering.start(watch, pollen::newest);
         watch.start();
         pollen.start();
         keeping.start();

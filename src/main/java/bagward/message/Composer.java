@@ -1,7 +1,10 @@
 package bagward.message;
 
 import bagward.board.Board;
+import bagward.pollen.PollenReport;
+import bagward.station.HouseId;
 import java.util.List;
+import java.util.Map;
 
 /** Makes messages of what a board shows and of what was told already. */
 @FunctionalInterface
@@ -11,8 +14,9 @@ public interface Composer {
      * added to {@code sent} it gives nothing.
      *
      * @param board the board; its time is now
+     * @param pollen the newest report of pollen of each house, as far as there is one
      * @param plan who is told, and when
      * @param sent what was put so far
      */
-    List<Message> compose(Board board, MessagePlan plan, Sent sent);
+    List<Message> compose(Board board, Map<HouseId, PollenReport> pollen, MessagePlan plan, Sent sent);
 }

@@ -5,12 +5,15 @@ import bagward.alarm.AlarmPhase;
 import bagward.alarm.Priority;
 import bagward.board.AlarmView;
 import bagward.board.Board;
+import bagward.pollen.PollenReport;
+import bagward.station.HouseId;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 
@@ -22,37 +25,46 @@ final class DayLists {
     /** The same for the evening list. Ours. */
     private static final Duration EVENING_WINDOW = Duration.ofHours(2);
 
-    private DayLists() {}
+    private final Board board;
+    private final Map<HouseId, PollenReport> pollen;
+    private final MessagePlan plan;
+
+    /** @param pollen the newest report of each house */
+    DayLists(Board board, Map<HouseId, PollenReport> pollen, MessagePlan plan) {
+        this.board = board;
+        this.pollen = pollen;
+        this.plan = plan;
+    }
 
     /** The list that is due to a person now, if any. */
-    static List<Message> due(Board board, MessagePlan plan, Person person, Sent sent) {
+    List<Message> due(Person person, Sent sent) {
         if (!person.lists()) {
             return List.of();
         }
         List<Message> due = new ArrayList<>();
-        if (within(board, plan.morning(), MORNING_WINDOW)) {
-            list("today", board, person, sent, TodayList.text(board)).ifPresent(due::add);
+        if (within(plan.morning(), MORNING_WINDOW)) {
+            list("today", person, sent, TodayList.text(board, pollen)).ifPresent(due::add);
         }
-        if (within(board, plan.evening(), EVENING_WINDOW)) {
-            list("tonight", board, person, sent, TonightList.text(board)).ifPresent(due::add);
+        if (within(plan.evening(), EVENING_WINDOW)) {
+            list("tonight", person, sent, TonightList.text(board)).ifPresent(due::add);
         }
         return due;
     }
 
-    private static boolean within(Board board, LocalTime time, Duration window) {
+    private boolean within(LocalTime time, Duration window) {
         ZonedDateTime now = board.at().atZone(board.zone());
         Instant from = now.toLocalDate().atTime(time).atZone(board.zone()).toInstant();
         return !board.at().isBefore(from) && board.at().isBefore(from.plus(window));
     }
 
     /** An empty text is no list. */
-    private static Optional<Message> list(String kind, Board board, Person person, Sent sent, String text) {
+    private Optional<Message> list(String kind, Person person, Sent sent, String text) {
         String day = board.at().atZone(board.zone()).toLocalDate().toString();
         String id = MessageId.once(kind + "-" + day, person);
         if (text.isEmpty() || sent.has(id)) {
             return Optional.empty();
         }
-        List<Told> tells = unseen(board, new Memory(sent, person));
+        List<Told> tells = unseen(new Memory(sent, person));
         return Optional.of(new Message(
                 id,
                 board.at(),
@@ -65,7 +77,7 @@ final class DayLists {
     }
 
     /** Every listed alarm that nobody has seen, in the state in which the list tells it. */
-    private static List<Told> unseen(Board board, Memory memory) {
+    private List<Told> unseen(Memory memory) {
         List<Told> tells = new ArrayList<>();
         for (AlarmView view : board.alarms()) {
             Alarm alarm = view.alarm();

@@ -2,17 +2,28 @@ package bagward.message;
 
 import bagward.board.BagView;
 import bagward.board.Board;
+import bagward.board.HouseView;
 import bagward.mould.RiskBand;
+import bagward.pollen.OutlookWords;
+import bagward.pollen.PollenReport;
+import bagward.station.HouseId;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
-/** What a day asks for: bags to take off, heads to look at, wet bags, and alarms that nobody has seen. */
+/** What a day asks for: bags to take off, heads to look at, wet bags, pollen, and alarms that nobody has seen. */
 final class TodayList {
     private TodayList() {}
 
-    /** The list; empty if no bag is on and nothing calls. */
-    static String text(Board board) {
+    /**
+     * The list; empty if no bag is on and nothing calls.
+     *
+     * @param pollen the newest report of each house
+     */
+    static String text(Board board, Map<HouseId, PollenReport> pollen) {
         if (board.bags().isEmpty() && board.alarms().isEmpty()) {
             return "";
         }
@@ -39,7 +50,19 @@ final class TodayList {
                 due.isEmpty() && young.isEmpty() && wet.isEmpty() && risky.isEmpty() ? "" : ListWords.BAG_CAUTION;
         String bagsOn = board.bags().size() + (board.bags().size() == 1 ? " bag is on." : " bags are on.");
         return (sections.isEmpty() ? "Nothing calls today. Have a look on your round all the same.\n\n" : sections)
-                + caution + bagsOn + "\n";
+                + caution + pollen(board, pollen) + bagsOn + "\n";
+    }
+
+    private static String pollen(Board board, Map<HouseId, PollenReport> reports) {
+        String lines = board.houses().stream()
+                .map(HouseView::house)
+                .flatMap(house -> Optional.ofNullable(reports.get(house.id())).stream()
+                        .map(report -> "- " + house.name() + ": " + OutlookWords.inShort(report) + "\n"))
+                .collect(Collectors.joining());
+        return lines.isEmpty()
+                ? ""
+                : "Chance of clear or plentiful pollen, under the darker to the clear course of the sky:\n" + lines
+                        + "\n";
     }
 
     private static List<BagView> bags(Board board, Predicate<BagView> which) {

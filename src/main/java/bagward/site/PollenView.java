@@ -4,6 +4,7 @@ import bagward.board.Board;
 import bagward.pollen.DayOutlook;
 import bagward.pollen.FittedRelation;
 import bagward.pollen.OutlookScore;
+import bagward.pollen.OutlookWords;
 import bagward.pollen.PollenDay;
 import bagward.pollen.PollenReport;
 import bagward.pollen.Predictor;
@@ -21,12 +22,14 @@ import bagward.site.page.PollenPage.SaidRow;
 import bagward.site.view.Fact;
 import bagward.site.view.PollenWords;
 import bagward.site.view.Words;
+import bagward.station.HouseId;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -52,8 +55,8 @@ final class PollenView {
     PollenPage.Today today() {
         Optional<DayOutlook> outlook = report.today();
         return new PollenPage.Today(
-                PollenWords.outlook(report),
-                outlook.isPresent() ? PollenWords.bestHours(report) : "",
+                OutlookWords.inFull(report),
+                outlook.isPresent() ? OutlookWords.bestHours(report) : "",
                 PollenWords.basis(report, light),
                 todayFacts(),
                 outlook.map(o -> PollenDayChart.draw(report, o, WIDE)),
@@ -220,14 +223,14 @@ final class PollenView {
         return report.season().zone();
     }
 
-    /** One line a house for the wall. */
-    static List<Fact> wall(Board board, java.util.Map<bagward.station.HouseId, PollenReport> reports) {
+    /** One line a house, for the wall and the front page. */
+    static List<Fact> brief(Board board, Map<HouseId, PollenReport> reports) {
         return board.houses().stream()
                 .filter(h -> reports.containsKey(h.house().id()))
                 .map(h -> new Fact(
                         h.house().name(),
                         Optional.ofNullable(reports.get(h.house().id()))
-                                .map(PollenWords::shortOutlook)
+                                .map(OutlookWords::inShort)
                                 .orElse("")))
                 .toList();
     }

@@ -33,7 +33,10 @@ final class StartPages {
                         ctx,
                         "front",
                         "What to do now",
-                        FrontPage.of(pages.watch().board(), dampLimit)));
+                        FrontPage.of(
+                                pages.watch().board(),
+                                dampLimit,
+                                PollenView.brief(pages.watch().board(), pollen.newest()))));
         routes.get(
                 "/wall",
                 ctx -> pages.show(
@@ -43,6 +46,6 @@ final class StartPages {
                         WallPage.of(
                                 pages.watch().board(),
                                 wallLines,
-                                PollenView.wall(pages.watch().board(), pollen.newest()))));
+                                PollenView.brief(pages.watch().board(), pollen.newest()))));
     }
 }

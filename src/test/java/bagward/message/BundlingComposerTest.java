@@ -79,7 +79,8 @@ class BundlingComposerTest {
             Instant now = EVENING.plusSeconds(60L * minute);
             Instant raised = EVENING.plusSeconds(600L * (minute / 10)).minusSeconds(1);
             AlarmView alarm = Stage.alarm(Stage.HIGH, 0, AlarmPhase.UNACKNOWLEDGED, raised, now);
-            List<Message> made = composer.compose(Stage.board(now, List.of(alarm)), Stage.plan(ruth), sent);
+            List<Message> made =
+                    composer.compose(Stage.board(now, List.of(alarm)), Stage.NO_POLLEN, Stage.plan(ruth), sent);
             made.forEach(message ->
                     minutes.add((int) Duration.between(EVENING, message.at()).toMinutes()));
             sent = sent.with(made);
@@ -147,7 +148,7 @@ class BundlingComposerTest {
                     .mapToObj(i ->
                             Stage.alarm(Stage.MEDIUM, i, AlarmPhase.UNACKNOWLEDGED, EVENING.plusSeconds(5L * i), now))
                     .toList();
-            List<Message> made = composer.compose(Stage.board(now, alarms), plan, sent);
+            List<Message> made = composer.compose(Stage.board(now, alarms), Stage.NO_POLLEN, plan, sent);
             messages += made.size();
             sent = sent.with(made);
         }
@@ -180,19 +181,19 @@ class BundlingComposerTest {
                 }
             }
             Board board = Stage.board(now, alarms);
-            List<Message> made = composer.compose(board, plan, sent);
-            assertEquals(made, composer.compose(board, plan, sent), "a function of its arguments");
+            List<Message> made = composer.compose(board, Stage.NO_POLLEN, plan, sent);
+            assertEquals(made, composer.compose(board, Stage.NO_POLLEN, plan, sent), "a function of its arguments");
             for (Message message : made) {
                 assertTrue(ids.add(message.id()), "told twice: " + message);
             }
             sent = sent.with(made);
-            assertEquals(List.of(), composer.compose(board, plan, sent));
+            assertEquals(List.of(), composer.compose(board, Stage.NO_POLLEN, plan, sent));
         }
         assertFalse(ids.size() < 20, "the script must have told something: " + ids.size());
     }
 
     private List<Message> compose(MessagePlan plan, List<AlarmView> alarms, Instant now) {
-        return composer.compose(Stage.board(now, alarms), plan, Sent.NOTHING);
+        return composer.compose(Stage.board(now, alarms), Stage.NO_POLLEN, plan, Sent.NOTHING);
     }
 
     private static List<AlarmView> storm(Rule rule, int bags, Instant raised) {
@@ -218,7 +219,7 @@ class BundlingComposerTest {
             }
             List<AlarmView> alarms =
                     phase == '.' ? List.of() : List.of(Stage.alarm(rule, 0, phase(phase), raised, over));
-            List<Message> made = composer.compose(Stage.board(now, alarms), plan, sent);
+            List<Message> made = composer.compose(Stage.board(now, alarms), Stage.NO_POLLEN, plan, sent);
             played.steps.add(made);
             sent = sent.with(made);
         }

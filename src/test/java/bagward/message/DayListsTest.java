@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -28,7 +29,7 @@ class DayListsTest {
     }
 
     private List<Message> compose(String local, List<BagView> bags, List<AlarmView> alarms, Sent sent) {
-        return composer.compose(Stage.board(at(local), bags, alarms), plan, sent);
+        return composer.compose(Stage.board(at(local), bags, alarms), Stage.NO_POLLEN, plan, sent);
     }
 
     private static BagView due(int number, String day, boolean wet, RiskBand band) {
@@ -61,6 +62,41 @@ class DayListsTest {
             - Alder house, Long bench, spot 3, H-2: wet 9.2 h at 14 °C, needed 10.5 h
 
             """ + ListWords.BAG_CAUTION + "4 bags are on.\n", list.text());
+    }
+
+    @Test
+    void the_morning_list_says_what_pollen_is_to_be_expected_in_each_house_that_has_a_report() {
+        Instant beforeSunrise = at("2027-05-11T04:00");
+        List<BagView> bags = List.of(due(0, "2027-05-15", false, RiskBand.LOW));
+        MessagePlan early = new MessagePlan(
+                plan.people(), LocalTime.of(4, 0), plan.evening(), plan.remindEvery(), plan.secondAfter());
+
+        String text = composer.compose(
+                        Stage.board(beforeSunrise, bags, List.of()),
+                        Stage.darkSoFar(beforeSunrise, "birch"),
+                        early,
+                        Sent.NOTHING)
+                .get(0)
+                .text();
+
+        assertTrue(
+                text.matches(
+                        "(?s).*Chance of clear or plentiful pollen, under the darker to the clear course of the sky:\n"
+                                + "- Birch house: \\d+ to \\d+ % at 10:00, [^\n]*\\(prior\\)\n\n1 bag is on.\n"),
+                text);
+    }
+
+    @Test
+    void a_house_whose_light_is_missing_says_so_in_the_list() {
+        Instant now = at("2027-05-11T06:30");
+        List<BagView> bags = List.of(due(0, "2027-05-15", false, RiskBand.LOW));
+
+        String text = composer.compose(
+                        Stage.board(now, bags, List.of()), Stage.darkSoFar(now, "alder"), plan, Sent.NOTHING)
+                .get(0)
+                .text();
+
+        assertTrue(text.contains("- Alder house: no outlook, light is missing\n"), text);
     }
 
     @Test
@@ -129,7 +165,7 @@ class DayListsTest {
         List<String> lists = new ArrayList<>();
         for (int minute = 0; minute < hours * 60; minute += 10) {
             Instant now = from.plus(Duration.ofMinutes(minute));
-            List<Message> made = composer.compose(Stage.board(now, bags, List.of()), plan, sent);
+            List<Message> made = composer.compose(Stage.board(now, bags, List.of()), Stage.NO_POLLEN, plan, sent);
             made.forEach(message -> lists.add(
                     message.subject().split(" ", 2)[0] + now.atZone(Stage.ZONE).toLocalTime()));
             sent = sent.with(made);
@@ -155,7 +191,7 @@ class DayListsTest {
         List<String> times = new ArrayList<>();
         for (int minute = 0; minute < 6 * 60; minute += 10) {
             Instant now = from.plus(Duration.ofMinutes(minute));
-            List<Message> made = composer.compose(Stage.board(now, bags, List.of()), night, sent);
+            List<Message> made = composer.compose(Stage.board(now, bags, List.of()), Stage.NO_POLLEN, night, sent);
             made.forEach(
                     message -> times.add(now.atZone(Stage.ZONE).toLocalTime().toString()));
             sent = sent.with(made);

@@ -19,8 +19,13 @@ import bagward.board.AlarmView;
 import bagward.board.BagView;
 import bagward.board.Board;
 import bagward.board.HouseView;
+import bagward.climate.Site;
 import bagward.mould.RiskAssessment;
 import bagward.mould.RiskBand;
+import bagward.pollen.HouseSeason;
+import bagward.pollen.PollenReport;
+import bagward.pollen.Predictor;
+import bagward.pollen.Relation;
 import bagward.station.Bay;
 import bagward.station.BayId;
 import bagward.station.House;
@@ -31,6 +36,7 @@ import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Boards made by hand for the composer: two houses with two bays each. */
@@ -40,6 +46,8 @@ final class Stage {
     static final Rule MEDIUM = rule("bag-hot", "Bag hot", Priority.MEDIUM, RuleKind.BAG_HOT);
     static final Rule LOW = rule("bag-damp", "Bag damp for long", Priority.LOW, RuleKind.BAG_DAMP);
     static final Rule DUE = rule("bag-due", "Bag due", Priority.LOW, RuleKind.BAG_DUE);
+
+    static final Map<HouseId, PollenReport> NO_POLLEN = Map.of();
 
     private static final int SPOTS_A_BAY = 125;
 
@@ -76,6 +84,23 @@ final class Stage {
     static MessagePlan plan(Person... people) {
         return new MessagePlan(
                 List.of(people), LocalTime.of(6, 30), LocalTime.of(17, 30), Duration.ofHours(2), Duration.ofHours(1));
+    }
+
+    /** The report of a house in which no score was taken and no light was measured yet. */
+    static Map<HouseId, PollenReport> darkSoFar(Instant now, String house) {
+        HouseId id = new HouseId(house);
+        HouseSeason season =
+                HouseSeason.of(id, ZONE, List.of(), now.atZone(ZONE).toLocalDate());
+        return Map.of(
+                id,
+                PollenReport.of(
+                        now,
+                        new Site(55.6, 12.1, 20),
+                        season,
+                        List.of(),
+                        Optional.empty(),
+                        Predictor.LIGHT_TO_SCORE,
+                        (rows, predictor) -> new Relation.NotYet(predictor, 0, "15 more scored days")));
     }
 
     static Spot spot(int number) {

@@ -3,6 +3,7 @@ package bagward.site.page;
 import bagward.board.Board;
 import bagward.site.plan.Plan;
 import bagward.site.plan.Sheet;
+import bagward.site.view.Fact;
 import bagward.site.view.Round;
 import bagward.site.view.Tonight;
 import bagward.site.view.Words;
@@ -16,12 +17,15 @@ import java.util.Optional;
  * @param desk the plan for wide pages
  * @param phone the plan for narrow pages
  * @param tonight what is to be expected in each house
+ * @param pollen outlook of pollen, a line a house; empty soon after a start
  * @param bags how many bags are on, in words
  */
-public record FrontPage(Round round, Plan desk, Plan phone, List<Evening> tonight, String bags) {
-    /** Copies the list. */
+public record FrontPage(
+        Round round, Plan desk, Plan phone, List<Evening> tonight, List<Fact> pollen, String bags) {
+    /** Copies the lists. */
     public FrontPage {
         tonight = List.copyOf(tonight);
+        pollen = List.copyOf(pollen);
     }
 
     /**
@@ -35,11 +39,11 @@ public record FrontPage(Round round, Plan desk, Plan phone, List<Evening> tonigh
     private static final int MOST_LINES = 12;
 
     /**
-     * The page of a board.
+     * The page of a board and the outlook of pollen.
      *
      * @param dampLimit limit line of the humidity, %RH
      */
-    public static FrontPage of(Board board, double dampLimit) {
+    public static FrontPage of(Board board, double dampLimit, List<Fact> pollen) {
         return new FrontPage(
                 Round.of(board, MOST_LINES),
                 Plan.of(board, Sheet.DESK),
@@ -47,6 +51,7 @@ public record FrontPage(Round round, Plan desk, Plan phone, List<Evening> tonigh
                 board.houses().stream()
                         .map(house -> new Evening(Tonight.of(board, house), NightHours.of(board, house, dampLimit)))
                         .toList(),
+                pollen,
                 Words.count(board.bags().size(), "bag on", "bags on"));
     }
 }
