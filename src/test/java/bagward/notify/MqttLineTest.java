@@ -17,6 +17,7 @@ import bagward.alarm.Subject;
 import bagward.bag.TagCode;
 import bagward.board.AlarmView;
 import bagward.board.Board;
+import bagward.clockwork.HandClock;
 import bagward.collector.BrokerLink;
 import bagward.collector.Mosquitto;
 import com.fasterxml.jackson.databind.ObjectMapper;

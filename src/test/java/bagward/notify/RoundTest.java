@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bagward.clockwork.HandClock;
 import bagward.message.Message;
 import bagward.store.Delivery;
 import bagward.store.OutboxStore;

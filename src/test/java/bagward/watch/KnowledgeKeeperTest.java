@@ -11,6 +11,7 @@ import bagward.board.BoardInputs;
 import bagward.board.Knowledge;
 import bagward.board.Scenario;
 import bagward.climate.Reading;
+import bagward.clockwork.HandClock;
 import bagward.store.SqliteStores;
 import java.nio.file.Path;
 import java.time.Duration;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bagward.clockwork.HandClock;
 import bagward.store.SqliteStores;
 import bagward.store.StoreException;
 import java.io.IOException;

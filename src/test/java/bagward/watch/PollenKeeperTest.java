@@ -16,6 +16,7 @@ import bagward.climate.ReadingSource;
 import bagward.climate.SensorId;
 import bagward.climate.SeriesId;
 import bagward.climate.Site;
+import bagward.clockwork.HandClock;
 import bagward.fault.RefusedInputException;
 import bagward.mould.HeatLimits;
 import bagward.pollen.PollenEntry;

@@ -13,6 +13,7 @@ import bagward.bag.RegisterRules;
 import bagward.bag.TagCode;
 import bagward.climate.Reading;
 import bagward.climate.SeriesId;
+import bagward.clockwork.HandClock;
 import bagward.station.House;
 import bagward.station.Spot;
 import bagward.store.DayMarks;

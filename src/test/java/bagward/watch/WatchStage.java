@@ -17,6 +17,7 @@ import bagward.board.Board;
 import bagward.board.Scenario;
 import bagward.climate.Reading;
 import bagward.climate.SeriesId;
+import bagward.clockwork.HandClock;
 import bagward.station.House;
 import bagward.station.Spot;
 import bagward.store.SqliteStores;

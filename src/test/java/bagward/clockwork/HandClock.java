@@ -1,29 +1,39 @@
-package bagward.watch;
+package bagward.clockwork;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Optional;
 
-/** A clock that a test sets, and can break. */
-final class HandClock extends Clock {
+/** A clock that a test moves by hand, and can break. */
+public final class HandClock extends Clock {
     private volatile Instant now;
     private volatile Optional<RuntimeException> broken = Optional.empty();
 
-    HandClock(Instant now) {
+    /** Stands at an instant. */
+    public HandClock(Instant now) {
         this.now = now;
     }
 
-    void set(Instant instant) {
-        now = instant;
+    /** Sets it. */
+    public void set(Instant then) {
+        now = then;
     }
 
-    void breakDown() {
+    /** Moves it on. */
+    public synchronized void wait(Duration time) {
+        now = now.plus(time);
+    }
+
+    /** Makes it fail whoever asks. */
+    public void breakDown() {
         broken = Optional.of(new IllegalStateException("the clock is broken"));
     }
 
-    void repair() {
+    /** Makes it go again. */
+    public void repair() {
         broken = Optional.empty();
     }
 
