@@ -20,6 +20,7 @@ import bagward.board.BagView;
 import bagward.board.Board;
 import bagward.board.HouseView;
 import bagward.climate.Site;
+import bagward.mould.HeatLimits;
 import bagward.mould.RiskAssessment;
 import bagward.mould.RiskBand;
 import bagward.pollen.HouseSeason;
@@ -49,6 +50,7 @@ final class Stage {
 
     static final Map<HouseId, PollenReport> NO_POLLEN = Map.of();
 
+    private static final HeatLimits BEARS = new HeatLimits(27, 30, Duration.ofHours(3), 33, "invented");
     private static final int SPOTS_A_BAY = 125;
 
     private Stage() {}
@@ -90,7 +92,7 @@ final class Stage {
     static Map<HouseId, PollenReport> darkSoFar(Instant now, String house) {
         HouseId id = new HouseId(house);
         HouseSeason season =
-                HouseSeason.of(id, ZONE, List.of(), now.atZone(ZONE).toLocalDate());
+                HouseSeason.of(id, ZONE, List.of(), now.atZone(ZONE).toLocalDate(), BEARS);
         return Map.of(
                 id,
                 PollenReport.of(

@@ -20,8 +20,7 @@ import java.util.Optional;
  * @param pollen outlook of pollen, a line a house; empty soon after a start
  * @param bags how many bags are on, in words
  */
-public record FrontPage(
-        Round round, Plan desk, Plan phone, List<Evening> tonight, List<Fact> pollen, String bags) {
+public record FrontPage(Round round, Plan desk, Plan phone, List<Evening> tonight, List<Fact> pollen, String bags) {
     /** Copies the lists. */
     public FrontPage {
         tonight = List.copyOf(tonight);
