@@ -52,9 +52,9 @@ public final class BagFitCheck {
         }
         double day = hours.meanDay(from, now);
         OwnClosure taught = sitting.taught();
-        double doubt = Math.sqrt(taught.covariance(day, day));
+        double doubt = Math.sqrt(taught.variance(day));
         Spread expected = new Spread(taught.at(day), Math.hypot(doubt, PAIR_ERROR / room));
-        double closure = hours.closure(from, now);
+        double closure = hours.closure(from, now, taught.offset());
         String numbers = String.format(
                 Locale.ROOT,
                 "Closure %.2f over the last %d h, expected %.2f (%.2f to %.2f).",

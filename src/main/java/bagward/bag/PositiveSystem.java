@@ -4,6 +4,21 @@ package bagward.bag;
 final class PositiveSystem {
     private PositiveSystem() {}
 
+    /** The inverse of a, which is left as it is. */
+    static double[][] inverse(double[][] a) {
+        double[][] inverse = new double[a.length][];
+        for (int i = 0; i < a.length; i++) {
+            double[][] copy = new double[a.length][];
+            for (int k = 0; k < a.length; k++) {
+                copy[k] = a[k].clone();
+            }
+            double[] unit = new double[a.length];
+            unit[i] = 1;
+            inverse[i] = solve(copy, unit);
+        }
+        return inverse;
+    }
+
     /** Solves a x = b; a is overwritten by its factor. */
     static double[] solve(double[][] a, double[] b) {
         int size = b.length;

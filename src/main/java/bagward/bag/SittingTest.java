@@ -5,18 +5,23 @@ import java.util.stream.IntStream;
 /**
  * How much likelier it is that a bag has sat otherwise since some hour than that it goes on as it taught: the logarithm of
  * the ratio, over some hours before and all hours since. Errors of hours near each other are akin; they are larger by day,
- * and the doubt about what the bag taught is among them. Used for one bag by one thread.
+ * and the doubt about what the bag taught is among them. What sensors lie apart is allowed for. Used for one bag by one thread.
  */
 final class SittingTest {
     /** Hours before the change that are looked at too: an error that was there before it is no sign of it. */
     private static final int BEFORE = 8;
 
-    /** Scatter of an hour that lasts, by night and by day, %RH; how much of it is left an hour later; what does not last. */
-    private static final double LASTING_BY_NIGHT = 1.0;
+    /**
+     * Scatter of an hour of a usual bag that lasts, by night and by day, %RH; how much of it is left an hour later; what does
+     * not last. Of the size that bags of the test simulator show about their own fit; a bag that is more restless is judged
+     * by its own scatter.
+     */
+    private static final double LASTING_BY_NIGHT = 0.7;
 
-    private static final double LASTING_BY_DAY = 1.8;
+    private static final double LASTING_BY_DAY = 1.2;
     private static final double LEFT_AN_HOUR_LATER = 0.75;
-    private static final double PASSING = 1.6;
+    private static final double PASSING_BY_NIGHT = 0.6;
+    private static final double PASSING_BY_DAY = 1.4;
 
     /** An hour further off than so many deviations counts no more than that. */
     private static final double CUT = 3;
@@ -55,7 +60,7 @@ final class SittingTest {
             signal[i] = hour < change ? 0 : signal(expected, hour);
             double most = Math.max(0, signal[i]) + CUT * deviation;
             double least = Math.min(0, signal[i]) - CUT * deviation;
-            off[i] = Math.max(least, Math.min(most, hours.held()[hour] - expected));
+            off[i] = Math.max(least, Math.min(most, hours.held()[hour] - taught.offset() - expected));
         }
         double[] weights = PositiveSystem.solve(errors, signal);
         double evidence = 0;
@@ -78,8 +83,13 @@ final class SittingTest {
         double day = hours.day()[one];
         double otherDay = hours.day()[other];
         double lasting = lasting(day) * lasting(otherDay) * Math.pow(LEFT_AN_HOUR_LATER, one - other);
-        double doubt = hours.room()[one] * hours.room()[other] * taught.covariance(day, otherDay);
-        return lasting + doubt + (one == other ? PASSING * PASSING : 0);
+        double doubt = taught.covariance(day, hours.room()[one], otherDay, hours.room()[other]);
+        double passing = one == other ? passing(day) * passing(day) : 0;
+        return (lasting + doubt + passing) * taught.restlessness();
+    }
+
+    private static double passing(double day) {
+        return PASSING_BY_NIGHT + (PASSING_BY_DAY - PASSING_BY_NIGHT) * day;
     }
 
     private static double lasting(double day) {

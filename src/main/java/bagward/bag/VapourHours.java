@@ -65,14 +65,18 @@ record VapourHours(double[] room, double[] held, double[] day) {
         return !Double.isNaN(room[hour]);
     }
 
-    /** Closure over hours [from, to): least squares of what is held on the room there is; NaN if nothing is known. */
-    double closure(int from, int to) {
+    /**
+     * Closure over hours [from, to): least squares of what is held on the room there is; NaN if nothing is known.
+     *
+     * @param offset how much more the sensor in the bag reads than that of the house, %RH
+     */
+    double closure(int from, int to, double offset) {
         double squares = 0;
         double products = 0;
         for (int i = Math.max(0, from); i < to; i++) {
             if (known(i)) {
                 squares += room[i] * room[i];
-                products += room[i] * held[i];
+                products += room[i] * (held[i] - offset);
             }
         }
         return products / squares;
