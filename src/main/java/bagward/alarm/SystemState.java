@@ -14,19 +14,32 @@ import java.util.Optional;
  * @param freeGigabytes free space on the disk that the station's data lie on, GB (10^9 bytes); NaN if it cannot be told
  * @param clock what is wrong with the station's clock, if anything
  * @param sensorClocks how far the clock of each sensor is ahead of the station's (negative: behind), where that is known
+ * @param offline since when sensors are offline of which their gateway, or the broker, said so
  */
 public record SystemState(
         Optional<Instant> storeAwaySince,
         double spoolPercent,
         double freeGigabytes,
         Optional<ClockTrouble> clock,
-        Map<SensorId, Duration> sensorClocks) {
+        Map<SensorId, Duration> sensorClocks,
+        Map<SensorId, Instant> offline) {
     /** Of which nothing is known but that nothing is wrong. */
     public static final SystemState WELL = new SystemState(Optional.empty(), 0, Double.NaN, Optional.empty(), Map.of());
 
-    /** Copies the map. */
+    /** Copies the maps. */
     public SystemState {
         sensorClocks = Map.copyOf(sensorClocks);
+        offline = Map.copyOf(offline);
+    }
+
+    /** The same where no sensor is said to be offline. */
+    public SystemState(
+            Optional<Instant> storeAwaySince,
+            double spoolPercent,
+            double freeGigabytes,
+            Optional<ClockTrouble> clock,
+            Map<SensorId, Duration> sensorClocks) {
+        this(storeAwaySince, spoolPercent, freeGigabytes, clock, sensorClocks, Map.of());
     }
 
     /**

@@ -24,6 +24,11 @@ public record Verdict(AlarmKey key, Outcome outcome, Instant since, double value
         SUPPRESSED
     }
 
+    /** The same verdict with more to say. */
+    public Verdict adding(String what) {
+        return new Verdict(key, outcome, since, value, message + "; " + what);
+    }
+
     /** The same verdict, suppressed by something that has an alarm of its own. */
     public Verdict suppressedBy(String what) {
         return new Verdict(key, Outcome.SUPPRESSED, since, value, what);

@@ -163,6 +163,7 @@ final class Running implements AutoCloseable {
         List<Health.Part> parts = new ArrayList<>();
         parts.add(new Health.Part("collector", state.connected(), state.says()));
         parts.addAll(spooling.parts(state));
+        parts.addAll(Gateways.parts(collector.edgeNodes()));
         parts.add(delivering.part());
         parts.add(probe.disk());
         parts.add(probe.clock());
@@ -171,7 +172,7 @@ final class Running implements AutoCloseable {
                 parts,
                 state.lastMessageAt(),
                 spooling.intake(state.counts()),
-                probe.state(spooling.readings().state(), collector.sensorClocks()));
+                probe.state(spooling.readings().state(), collector.sensorClocks(), collector.offline()));
     }
 
     /** Begins to tick and opens the pages. */

@@ -29,9 +29,9 @@ final class SystemProbe {
     }
 
     /** The system as its alarms see it. */
-    SystemState state(SpoolState spool, Map<SensorId, Duration> sensorClocks) {
+    SystemState state(SpoolState spool, Map<SensorId, Duration> sensorClocks, Map<SensorId, Instant> offline) {
         return new SystemState(
-                spool.awaySince(), spool.depth().percent(), freeGigabytes(), clockTrouble(), sensorClocks);
+                spool.awaySince(), spool.depth().percent(), freeGigabytes(), clockTrouble(), sensorClocks, offline);
     }
 
     private double freeGigabytes() {

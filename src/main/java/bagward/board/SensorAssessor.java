@@ -68,7 +68,7 @@ final class SensorAssessor {
             Rule rule = general.at(Circumstances.of(sensor.house()));
             SensorSilentRule judge = new SensorSilentRule(rule, in.readings(), in.now());
             Instant expectedFrom = loan.map(SensorLoan::from).orElseGet(() -> missedFrom(judge, rule, sensor));
-            Verdict verdict = judge.judge(sensor, expectedFrom);
+            Verdict verdict = said(sensor, judge.judge(sensor, expectedFrom));
             verdicts.add(byClock(sensor, verdict));
             if (verdict.outcome() == Verdict.Outcome.HOLDS && !verdict.since().isAfter(in.now())) {
                 silent.put(sensor.id(), verdict);
@@ -126,7 +126,19 @@ final class SensorAssessor {
                 newest,
                 heardAt,
                 silent.containsKey(sensor.id()),
+                offlineSince(sensor),
                 loan(sensor).map(SensorLoan::tag));
+    }
+
+    private Optional<Instant> offlineSince(Sensor sensor) {
+        return Optional.ofNullable(in.system().offline().get(sensor.id()));
+    }
+
+    /** Why a sensor is silent, where its gateway said it: the gateway cannot reach it, or is away itself. */
+    private Verdict said(Sensor sensor, Verdict verdict) {
+        return offlineSince(sensor).isPresent() && verdict.outcome() == Verdict.Outcome.HOLDS
+                ? verdict.adding("its gateway said that it is offline")
+                : verdict;
     }
 
     private Optional<SensorLoan> loan(Sensor sensor) {

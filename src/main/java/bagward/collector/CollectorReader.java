@@ -32,7 +32,8 @@ import java.util.Optional;
  * </ul>
  *
  * <p>Keys of the mapping {@code collector}, all with usual values: {@code client-id}, {@code batch} (messages in a
- * commit), {@code future-tolerance}, {@code past-tolerance}, {@code hear-all} (list topics that nobody configured).
+ * commit), {@code future-tolerance}, {@code past-tolerance}, {@code hear-all} (list topics that nobody configured), {@code
+ * ask-rebirth} (ask Sparkplug B edge nodes for births that were missed).
  *
  * <p>How a sensor is heard stands in its entry of {@code sensors}, see {@link SourceReader}.
  */
@@ -75,8 +76,9 @@ public final class CollectorReader {
                 section.duration("future-tolerance", Duration.ZERO, LONGEST_TOLERANCE, usual.futureTolerance());
         Duration past = section.duration("past-tolerance", Duration.ofDays(1), LONGEST_PAST, usual.pastTolerance());
         boolean hearAll = section.flag("hear-all", usual.hearAll());
-        return section.make(
-                () -> new CollectorSettings(clientId, batch, usual.batchLinger(), tolerance, past, hearAll, List.of()));
+        boolean askRebirth = section.flag("ask-rebirth", usual.askRebirth());
+        return section.make(() -> new CollectorSettings(
+                clientId, batch, usual.batchLinger(), tolerance, past, hearAll, List.of(), askRebirth));
     }
 
     /**

@@ -15,6 +15,7 @@ import java.util.List;
  * @param pastTolerance how old a reading may be when it arrives
  * @param hearAll whether topics that nobody configured are listed with a sample
  * @param unlisted topics that are not listed all the same, since nobody expects a sensor there
+ * @param askRebirth whether Sparkplug B edge nodes are asked for their births when these were missed
  */
 public record CollectorSettings(
         String clientId,
@@ -23,7 +24,8 @@ public record CollectorSettings(
         Duration futureTolerance,
         Duration pastTolerance,
         boolean hearAll,
-        List<TopicFilter> unlisted) {
+        List<TopicFilter> unlisted,
+        boolean askRebirth) {
     /** Copies the list. */
     public CollectorSettings {
         unlisted = List.copyOf(unlisted);
@@ -37,11 +39,12 @@ public record CollectorSettings(
             Duration.ofMinutes(5),
             MessageDecoder.USUAL_PAST_TOLERANCE,
             true,
-            List.of());
+            List.of(),
+            true);
 
     /** The same without topics of some filters in the list. */
     public CollectorSettings unlisting(List<TopicFilter> filters) {
         return new CollectorSettings(
-                clientId, batchMost, batchLinger, futureTolerance, pastTolerance, hearAll, filters);
+                clientId, batchMost, batchLinger, futureTolerance, pastTolerance, hearAll, filters, askRebirth);
     }
 }

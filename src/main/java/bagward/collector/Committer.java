@@ -31,12 +31,14 @@ final class Committer {
     private final Parts parts;
     private final ArrivalTimes arrivalTimes = new ArrivalTimes();
     private final Repeats repeats;
+    private final InOrder inOrder;
     private final CountDownLatch stop = new CountDownLatch(1);
     private final Thread thread = new Thread(this::run, "commit readings");
 
     /**
      * What a committer works with.
      *
+     * @param eachRound called before each batch, and a few times a second when there is none
      * @param whenIdle called when nothing waits
      */
     record Parts(
@@ -52,6 +54,7 @@ final class Committer {
             int batchMost,
             Duration linger,
             Consumer<List<Reading>> afterCommit,
+            Runnable eachRound,
             Runnable whenIdle) {}
 
     /** What the messages of a batch hold. */
@@ -60,6 +63,7 @@ final class Committer {
     Committer(Parts parts) {
         this.parts = parts;
         this.repeats = new Repeats(parts.readings());
+        this.inOrder = new InOrder(parts.decoder());
         thread.setDaemon(true);
     }
 
@@ -82,7 +86,8 @@ final class Committer {
             while (stop.getCount() > 0) {
                 parts.clock().look().ifPresent(parts.repair()::note);
                 parts.repair().tryAll();
-                List<Arrival> arrivals = parts.handOff().take(parts.batchMost(), parts.linger(), IDLE);
+                parts.eachRound().run();
+                List<Arrival> arrivals = inOrder.turnOf(parts.handOff().take(parts.batchMost(), parts.linger(), IDLE));
                 if (!arrivals.isEmpty()) {
                     commitEach(arrivals);
                 }

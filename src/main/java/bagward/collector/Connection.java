@@ -154,6 +154,15 @@ final class Connection implements MqttCallback {
         }
     }
 
+    /** Sends a message at quality 0: it may be lost, and nobody waits for it. */
+    void send(String topic, byte[] payload) {
+        try {
+            client.publish(topic, payload, 0, false);
+        } catch (MqttException e) {
+            LOG.debug("Not sent to {}: {}", topic, reason(e));
+        }
+    }
+
     /** Says that the connection is not wanted any more; whoever holds it closes it. */
     void abandon() {
         lost.countDown();
@@ -192,6 +201,6 @@ final class Connection implements MqttCallback {
 
     @Override
     public void deliveryComplete(IMqttDeliveryToken token) {
-        // nothing is sent on this connection
+        // what is sent here has quality 0 and no delivery to wait for
     }
 }

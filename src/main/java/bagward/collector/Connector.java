@@ -55,6 +55,14 @@ final class Connector {
         return connections.get();
     }
 
+    /** Sends a message at quality 0 if there is a connection. */
+    void send(String topic, byte[] payload) {
+        Connection now = connection;
+        if (now != null && now.alive()) {
+            now.send(topic, payload);
+        }
+    }
+
     /** Ends the present connection and makes a new one, upon which the broker sends again what was not acknowledged. */
     void renew() {
         Connection now = connection;

@@ -6,9 +6,11 @@ import bagward.climate.SeriesId;
 import bagward.collector.payload.MessageDecoder;
 import bagward.collector.payload.SensorSource;
 import bagward.collector.payload.TopicFilter;
+import bagward.collector.sparkplug.NodeState;
 import bagward.store.QuarantineStore;
 import bagward.store.ReadingStore;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -88,6 +90,7 @@ public final class MqttCollector implements AutoCloseable {
                 Math.min(settings.batchMost(), broker.window()),
                 settings.batchLinger(),
                 afterCommit,
+                this::askForBirths,
                 this::whenIdle));
     }
 
@@ -127,6 +130,16 @@ public final class MqttCollector implements AutoCloseable {
         return sensorClocks.ahead(clock.clock().instant());
     }
 
+    /** Since when each sensor is offline of which its Sparkplug B edge node, or the broker, said so. */
+    public Map<SensorId, Instant> offline() {
+        return decoder.offline();
+    }
+
+    /** How each Sparkplug B edge node is. */
+    public List<NodeState> edgeNodes() {
+        return decoder.edgeNodes();
+    }
+
     /** Stops after the batch at hand. The broker keeps the session and what is not acknowledged. */
     @Override
     public void close() {
@@ -159,6 +172,14 @@ public final class MqttCollector implements AutoCloseable {
             tally.lost();
         } else {
             leftWithBroker.set(true);
+        }
+    }
+
+    /** Names of metrics come with births only, and births only once, unless they are asked for. */
+    private void askForBirths() {
+        if (settings.askRebirth() && collecting.connected() && clock.credible()) {
+            decoder.rebirthRequests(clock.clock().instant())
+                    .forEach(command -> collecting.send(command.topic(), command.bytes()));
         }
     }
 

@@ -60,6 +60,11 @@ final class PlaceReader {
             case SENML -> {
                 return at.orElse("");
             }
+            case SPARKPLUG -> {
+                if (at.isEmpty()) {
+                    read.refuse("at", "must be the whole name of the metric, as Air/Temperature");
+                }
+            }
         }
         return at.orElse("");
     }

@@ -22,7 +22,7 @@ import java.util.Optional;
  * <pre>{@code
  * - id: north-air
  *   topic: station/north/air   # topic, or filter with + and #
- *   payload: json              # number, json or senml
+ *   payload: json              # number, json, senml or sparkplug
  *   time: /at                  # json: where the time stands (JSON Pointer); left out: the time of arrival
  *   time-form: iso             # iso, seconds or milliseconds (since 1970)
  *   reads:
@@ -36,6 +36,9 @@ import java.util.Optional;
  * {@code unit-at} can point at it in the payload. Light in lx or W/m2 needs {@code light-source} or {@code factor} (µmol
  * m⁻² s⁻¹ per unit). {@code ceiling} is the top of the sensor's range in its unit. A read may have a {@code topic} of its
  * own; with number and several quantities each needs one.
+ *
+ * <p>With sparkplug (Sparkplug B) there is no {@code topic}, but {@code group}, {@code node} and, unless the metrics are those
+ * of the edge node itself, {@code device}; {@code at} is the whole name of the metric, and {@code unit} is needed.
  */
 final class SourceReader {
     private static final Map<String, TimeForm> FORMS = Map.of(
@@ -43,11 +46,15 @@ final class SourceReader {
             TimeForm.SECONDS.word(), TimeForm.SECONDS,
             TimeForm.MILLISECONDS.word(), TimeForm.MILLISECONDS);
 
+    private static final Map<String, Kind> KINDS =
+            Map.of("number", Kind.NUMBER, "json", Kind.JSON, "senml", Kind.SENML, "sparkplug", Kind.SPARKPLUG);
+
     /** How payloads are written. */
     enum Kind {
         NUMBER,
         JSON,
-        SENML
+        SENML,
+        SPARKPLUG
     }
 
     private SourceReader() {}
@@ -55,8 +62,11 @@ final class SourceReader {
     /** The sources of one sensor; none if anything was refused. Ends the entry. */
     static List<SensorSource> read(Section entry) {
         Optional<SensorId> id = entry.value("id", SensorId::new);
-        Optional<Kind> kind =
-                entry.choice("payload", Map.of("number", Kind.NUMBER, "json", Kind.JSON, "senml", Kind.SENML));
+        Optional<Kind> kind = entry.choice("payload", KINDS);
+        if (kind.filter(Kind.SPARKPLUG::equals).isPresent()) {
+            return SparkplugReader.read(entry, id);
+        }
+        SparkplugReader.refuseKeys(entry);
         Optional<TopicFilter> topic = CollectorReader.topic(entry);
         Optional<JsonAt.TimeAt> time = time(entry, kind);
         Map<TopicFilter, List<Place>> places = places(entry, kind, topic);
@@ -108,6 +118,7 @@ final class SourceReader {
                 places.stream().map(p -> (PayloadFormat) new BareNumber(p)).toList();
             case JSON -> List.of(new JsonAt(places, time));
             case SENML -> List.of(new SenMl(places));
+            case SPARKPLUG -> List.of();
         };
     }
 }

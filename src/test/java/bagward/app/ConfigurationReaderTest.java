@@ -54,7 +54,7 @@ class ConfigurationReaderTest {
     void the_commented_example_is_sound() {
         Configuration read = reader.read("bagward.yaml", example, new Inspection());
         assertEquals("Alder Bank", read.station().name());
-        assertEquals(4, read.station().sensors().size());
+        assertEquals(5, read.station().sensors().size());
         assertEquals(Path.of("/srv/station/bagward-data"), read.store().folder());
         assertTrue(read.materials().containsKey(new MaterialId("film-house")));
         assertTrue(read.materials().size() > 3, "the materials of the seeds are there too");

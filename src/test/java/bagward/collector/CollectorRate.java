@@ -75,7 +75,8 @@ final class CollectorRate {
                 usual.futureTolerance(),
                 usual.pastTolerance(),
                 hearAll,
-                List.of());
+                List.of(),
+                false);
         CountDownLatch all = new CountDownLatch(messages);
         try (TestBroker broker = kind.start(folder.resolve("broker"));
                 SqliteStores stores = SqliteStores.open(folder.resolve("bagward.db"), Clock.systemUTC());

@@ -10,8 +10,10 @@ import bagward.collector.payload.MeasureUnit;
 import bagward.collector.payload.Place;
 import bagward.collector.payload.SenMl;
 import bagward.collector.payload.SensorSource;
+import bagward.collector.payload.SparkplugDevice;
 import bagward.collector.payload.TimeForm;
 import bagward.collector.payload.TopicFilter;
+import bagward.collector.sparkplug.NodeId;
 import bagward.document.Inspection;
 import bagward.document.Secrets;
 import bagward.document.Section;
@@ -193,5 +195,42 @@ class CollectorReaderTest {
         assertEquals("alder-bank", settings.clientId());
         assertEquals(Duration.ofMinutes(10), settings.futureTolerance());
         assertEquals(CollectorSettings.USUAL.batchMost(), settings.batchMost());
+    }
+
+    @Test
+    void a_sparkplug_sensor_is_read_with_its_place_in_the_namespace() {
+        List<SensorSource> sources = sensor("""
+                payload: sparkplug
+                group: alder
+                node: gateway
+                device: th-1
+                reads:
+                - {quantity: humidity, at: Air/Humidity, unit: "%RH"}
+                """);
+        assertEquals(List.of(), sentences());
+        assertEquals("spBv1.0/alder/+/gateway/#", sources.get(0).topic().text());
+        SparkplugDevice device = (SparkplugDevice) sources.get(0).format();
+        assertEquals(new NodeId("alder", "gateway"), device.node());
+        assertEquals(Optional.of("th-1"), device.device());
+        assertEquals("Air/Humidity", device.places().get(0).at());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "payload: sparkplug, group: a/b, node: n | must be one level of a topic",
+                "payload: sparkplug, group: a | node",
+                "payload: sparkplug, group: a, node: n, topic: t | its topics follow from group, node and device",
+                "payload: sparkplug, group: a, node: n, time: /t | its payloads have a place for it",
+                "payload: senml, topic: t, node: n | is of use with payload sparkplug only",
+            })
+    void a_wrong_sparkplug_sensor_is_refused_with_the_rule(String keys, String expected) {
+        assertEquals(
+                List.of(),
+                sensor(String.join("\n", keys.split(", "))
+                        + "\nreads:\n- {quantity: humidity, at: h, unit: \"%RH\"}\n"));
+        assertEquals(1, sentences().size(), sentences()::toString);
+        assertTrue(sentences().get(0).contains(expected), sentences()::toString);
     }
 }

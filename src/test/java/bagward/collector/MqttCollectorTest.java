@@ -277,7 +277,7 @@ class MqttCollectorTest {
             store.setBroken(false);
             try (MqttCollector collector = collector(broker)) {
                 soon().until(() -> store.count() == 51);
-                assertTrue(collector.state().connected());
+                connected(collector);
             }
         }
     }

@@ -196,7 +196,7 @@ final class SampleBoard {
         Optional<Instant> heard = unheard
                 ? Optional.empty()
                 : Optional.of(now.minus(silent ? Duration.ofHours(4) : Duration.ofSeconds(20)));
-        return new SensorView(sensor, newest, heard, silent, lent);
+        return new SensorView(sensor, newest, heard, silent, Optional.empty(), lent);
     }
 
     private double value(Quantity quantity) {

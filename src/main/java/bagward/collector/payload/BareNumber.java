@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param place what the number is; its unit must be given
  */
-public record BareNumber(Place place) implements PayloadFormat {
+public record BareNumber(Place place) implements SelfContained {
     /** Refuses a place without a unit: the payload cannot say it. */
     public BareNumber {
         if (place.unit().isEmpty()) {

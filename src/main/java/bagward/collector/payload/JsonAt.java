@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param places where each quantity stands
  * @param time where the time stands; empty or absent in a message means the time of arrival
  */
-public record JsonAt(List<Place> places, Optional<TimeAt> time) implements PayloadFormat {
+public record JsonAt(List<Place> places, Optional<TimeAt> time) implements SelfContained {
     /** Copies the list. */
     public JsonAt {
         places = List.copyOf(places);

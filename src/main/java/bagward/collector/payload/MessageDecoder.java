@@ -1,16 +1,20 @@
 package bagward.collector.payload;
 
-import bagward.climate.Reading;
-import bagward.climate.ReadingFlag;
 import bagward.climate.SensorId;
+import bagward.collector.sparkplug.Command;
+import bagward.collector.sparkplug.NodeState;
+import bagward.collector.sparkplug.SparkplugTopic;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
- * From a message to readings: a pure function of the message and the configured sources.
+ * From a message to readings: a function of the message and the configured sources; with Sparkplug B also of the births that
+ * came before, so messages must be decoded in the order of their arrival.
  *
  * <p>Several sources may listen to one topic (a gateway that sends for many sensors). What one source looks for and does
  * not find is no fault while another finds something.
@@ -24,6 +28,7 @@ public final class MessageDecoder {
 
     private final Map<String, List<SensorSource>> byTopic = new HashMap<>();
     private final List<SensorSource> withWildcard = new ArrayList<>();
+    private final SparkplugSources sparkplug;
     private final Judge judge;
 
     /** A decoder that takes readings of up to 400 days ago. */
@@ -38,7 +43,11 @@ public final class MessageDecoder {
      */
     public MessageDecoder(List<SensorSource> sources, Duration futureTolerance, Duration pastTolerance) {
         this.judge = new Judge(futureTolerance, pastTolerance);
+        this.sparkplug = new SparkplugSources(sources);
         for (SensorSource source : sources) {
+            if (source.format() instanceof SparkplugDevice) {
+                continue;
+            }
             String topic = source.topic().text();
             if (topic.indexOf('+') >= 0 || topic.indexOf('#') >= 0) {
                 withWildcard.add(source);
@@ -51,33 +60,59 @@ public final class MessageDecoder {
     /** Whether any source listens to a topic. */
     public boolean knows(String topic) {
         return byTopic.containsKey(topic)
+                || sparkplug.topic(topic).isPresent()
                 || withWildcard.stream().anyMatch(s -> s.topic().matches(topic));
     }
 
     /** The readings of a message, and what cannot be used of it. */
     public Decoded decode(Message message) {
+        Optional<SparkplugTopic> edge = sparkplug.topic(message.topic());
+        if (edge.isPresent()) {
+            return sparkplug.decode(edge.get(), message, judge);
+        }
         List<SensorSource> sources = sourcesOf(message.topic());
-        if (sources.isEmpty()) {
-            return new Decoded(false, List.of(), List.of());
-        }
+        return sources.isEmpty()
+                ? new Decoded(false, List.of(), List.of())
+                : decode(message, sources).decoded();
+    }
+
+    private Gathered decode(Message message, List<SensorSource> sources) {
+        Gathered gathered = new Gathered(message, judge);
         if (message.bytes().length > LONGEST_PAYLOAD) {
-            return new Decoded(
-                    true,
-                    List.of(),
-                    List.of("the payload has " + message.bytes().length + " bytes: allowed are " + LONGEST_PAYLOAD));
+            gathered.refuse("the payload has " + message.bytes().length + " bytes: allowed are " + LONGEST_PAYLOAD);
+            return gathered;
         }
-        List<Reading> readings = new ArrayList<>();
-        List<String> refusals = new ArrayList<>();
-        Map<SensorId, Duration> ahead = new HashMap<>();
-        for (SensorSource source : sources) {
-            decodeFor(source, message, readings, refusals, ahead);
-        }
-        if (readings.isEmpty() && refusals.isEmpty()) {
-            refusals.add("nothing of what is configured for this topic is in the payload: "
+        sources.forEach(source -> decodeFor(source, message, gathered));
+        if (gathered.nothing()) {
+            gathered.refuse("nothing of what is configured for this topic is in the payload: "
                     + String.join(
                             ", ", sources.stream().map(MessageDecoder::wanted).toList()));
         }
-        return new Decoded(true, readings, refusals.stream().distinct().toList(), ahead);
+        return gathered;
+    }
+
+    /** The topic, if it is one of a Sparkplug B edge node that a sensor is behind. */
+    public Optional<SparkplugTopic> edgeTopic(String topic) {
+        return sparkplug.topic(topic);
+    }
+
+    /**
+     * The commands by which Sparkplug B edge nodes are to be asked for their births now; they count as sent.
+     *
+     * @param now by the station's clock
+     */
+    public List<Command> rebirthRequests(Instant now) {
+        return sparkplug.requests(now);
+    }
+
+    /** Since when each sensor is offline of which its Sparkplug B edge node, or the broker, said so. */
+    public Map<SensorId, Instant> offline() {
+        return sparkplug.offline();
+    }
+
+    /** How each Sparkplug B edge node is. */
+    public List<NodeState> edgeNodes() {
+        return sparkplug.states();
     }
 
     private List<SensorSource> sourcesOf(String topic) {
@@ -86,41 +121,16 @@ public final class MessageDecoder {
         return sources;
     }
 
-    private void decodeFor(
-            SensorSource source,
-            Message message,
-            List<Reading> readings,
-            List<String> refusals,
-            Map<SensorId, Duration> ahead) {
-        try {
-            Extraction found = source.format().extract(message.bytes(), message.arrivedAt());
-            found.refusals().forEach(reason -> refusals.add(source.sensor() + ": " + reason));
-            for (RawValue raw : found.values()) {
-                raw.measuredAt()
-                        .filter(at -> !message.retained())
-                        .map(at -> Duration.between(message.arrivedAt(), at))
-                        .ifPresent(by -> ahead.merge(source.sensor(), by, MessageDecoder::later));
-                judge(source, raw, message, readings, refusals);
-            }
-        } catch (RefusedPayloadException e) {
-            refusals.add(source.sensor() + ": " + e.getMessage());
+    private static void decodeFor(SensorSource source, Message message, Gathered gathered) {
+        if (!(source.format() instanceof SelfContained format)) {
+            return;
         }
-    }
-
-    private static Duration later(Duration one, Duration other) {
-        return one.compareTo(other) > 0 ? one : other;
-    }
-
-    private void judge(
-            SensorSource source, RawValue raw, Message message, List<Reading> readings, List<String> refusals) {
         try {
-            Reading reading = judge.judge(source.sensor(), raw, message.arrivedAt());
-            if (message.retained() && reading.flags().contains(ReadingFlag.TIME_OF_ARRIVAL)) {
-                throw new RefusedPayloadException("a retained message without a time of its own may be of any age");
-            }
-            readings.add(reading);
+            Extraction found = format.extract(message.bytes(), message.arrivedAt());
+            found.refusals().forEach(reason -> gathered.refuse(source.sensor(), reason));
+            found.values().forEach(raw -> gathered.add(source.sensor(), raw));
         } catch (RefusedPayloadException e) {
-            refusals.add(source.sensor() + ": " + e.getMessage());
+            gathered.refuse(source.sensor(), String.valueOf(e.getMessage()));
         }
     }
 

@@ -14,7 +14,7 @@ import java.util.Set;
  *
  * @param places what is read
  */
-public record SenMl(List<Place> places) implements PayloadFormat {
+public record SenMl(List<Place> places) implements SelfContained {
     /** Copies the list. */
     public SenMl {
         places = List.copyOf(places);

@@ -72,7 +72,10 @@ public record SensorsPage(List<Row> rows, List<Topic> topics, long quarantined) 
                 view.sensor().id().value(),
                 view.sensor().spare() ? "spare" : house + bay,
                 values(view),
-                view.heardAt().map(at -> ago(at, now)).orElse("never"),
+                view.heardAt().map(at -> ago(at, now)).orElse("never")
+                        + view.offlineSince()
+                                .map(since -> "; its gateway said " + ago(since, now) + " that it is offline")
+                                .orElse(""),
                 view.silent(),
                 view.lentTo().map(Object::toString).orElse(""));
     }
