@@ -26,7 +26,7 @@ class OfflineSensorTest {
                 in.readings(),
                 in.rules(),
                 in.organisms(),
-                in.crop(),
+                in.crops(),
                 in.knowledge(),
                 new SystemState(Optional.empty(), 0, Double.NaN, Optional.empty(), Map.of(), offline));
     }

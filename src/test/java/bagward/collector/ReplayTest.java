@@ -66,7 +66,14 @@ class ReplayTest {
 
     /** The usual settings of a station that takes old recordings. */
     private static final CollectorSettings LONG_AGO = new CollectorSettings(
-            "bagward", 500, Duration.ofMillis(50), Duration.ofMinutes(5), Duration.ofDays(36_500), true, List.of(), false);
+            "bagward",
+            500,
+            Duration.ofMillis(50),
+            Duration.ofMinutes(5),
+            Duration.ofDays(36_500),
+            true,
+            List.of(),
+            false);
 
     private static List<SensorSource> sources() {
         Inspection inspection = new Inspection();

@@ -11,6 +11,9 @@ import java.util.Map;
 
 /** What is found in one message, number by number. */
 final class Gathered {
+    /** Reasons that are kept in full; a message of thousands of faults is not worth a page of them. */
+    private static final int REASONS = 20;
+
     private final Message message;
     private final Judge judge;
     private final List<Reading> readings = new ArrayList<>();
@@ -58,7 +61,12 @@ final class Gathered {
 
     /** All of it, for a topic that a source listens to. */
     Decoded decoded() {
-        return new Decoded(true, readings, refusals.stream().distinct().toList(), ahead);
+        List<String> distinct = refusals.stream().distinct().toList();
+        List<String> told = new ArrayList<>(distinct.subList(0, Math.min(REASONS, distinct.size())));
+        if (distinct.size() > REASONS) {
+            told.add("and " + (distinct.size() - REASONS) + " more of the kind");
+        }
+        return new Decoded(true, readings, told, ahead);
     }
 
     private static Duration later(Duration one, Duration other) {
