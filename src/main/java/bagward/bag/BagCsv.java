@@ -29,13 +29,15 @@ import java.util.List;
  * <tr><td>sensor (optional)</td><td>spare sensor that hangs in the bag</td></tr>
  * <tr><td>lent_from (optional)</td><td>since when; empty means since put_on</td></tr>
  * <tr><td>given_back (optional)</td><td>until when; empty means until the bag comes off</td></tr>
+ * <tr><td>last_flower (optional)</td><td>when its last flower opened</td></tr>
+ * <tr><td>petals_dropped (optional)</td><td>when its petals had dropped</td></tr>
  * </table>
  */
 public final class BagCsv {
     private static final List<String> REQUIRED = List.of(
             "tag", "put_on", "house", "bay", "spot", "material", "seed_parent", "pollen_parent", "kind", "buds", "by");
     private static final List<String> OPTIONAL =
-            List.of("score", "crop", "taken_off", "sensor", "lent_from", "given_back");
+            List.of("score", "crop", "taken_off", "sensor", "lent_from", "given_back", "last_flower", "petals_dropped");
 
     private final LocalTimes times;
 

@@ -2,6 +2,7 @@ package bagward.bag;
 
 import bagward.bag.RegisterChange.GiveBack;
 import bagward.bag.RegisterChange.Lend;
+import bagward.bag.RegisterChange.NoteFlowers;
 import bagward.bag.RegisterChange.PutOn;
 import bagward.bag.RegisterChange.TakeOff;
 import bagward.climate.SensorId;
@@ -45,6 +46,8 @@ final class BagCsvRow {
         Optional<SensorId> sensor = optionalCell("sensor", SensorId::new);
         Optional<Instant> lentFrom = optionalCell("lent_from", times::read);
         Optional<Instant> givenBack = optionalCell("given_back", times::read);
+        Optional<Instant> lastFlower = optionalCell("last_flower", times::read);
+        Optional<Instant> petals = optionalCell("petals_dropped", times::read);
         if (sensor.isEmpty() && row.cell("sensor").isEmpty()) {
             needsSensor("lent_from");
             needsSensor("given_back");
@@ -66,6 +69,8 @@ final class BagCsvRow {
                 crop));
         sensor.ifPresent(s -> changes.add(new Lend(code, lentFrom.orElse(start), s)));
         givenBack.ifPresent(at -> changes.add(new GiveBack(code, at, sensor.orElseThrow())));
+        lastFlower.ifPresent(at -> changes.add(new NoteFlowers(code, at, FlowerSign.LAST_OPENED)));
+        petals.ifPresent(at -> changes.add(new NoteFlowers(code, at, FlowerSign.PETALS_DROPPED)));
         takenOff.ifPresent(at -> changes.add(new TakeOff(code, at)));
         return changes;
     }

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param crop what its seed parent is: named with it, or with an earlier head of that line; empty if never
  * @param pollination what was done
  * @param baggings its bags, oldest first, never two at a time
+ * @param flowers what was seen of its flowers
  * @param ending how it ended; empty while it is worked on
  */
 public record Head(
@@ -25,6 +26,7 @@ public record Head(
         Optional<CropId> crop,
         Pollination pollination,
         List<Bagging> baggings,
+        FlowerSigns flowers,
         Optional<Ending> ending) {
     /** Copies the list. */
     public Head {

@@ -11,6 +11,7 @@ final class HeadLog {
     private final PutOn start;
     private final Optional<CropId> crop;
     private final List<Bagging> baggings = new ArrayList<>();
+    private final FlowerNotes flowers = new FlowerNotes();
     private Optional<Ending> ending = Optional.empty();
     private RegisterChange lastBagChange;
 
@@ -24,6 +25,10 @@ final class HeadLog {
 
     PutOn start() {
         return start;
+    }
+
+    FlowerNotes flowers() {
+        return flowers;
     }
 
     RegisterChange lastBagChange() {
@@ -70,6 +75,7 @@ final class HeadLog {
                 crop,
                 start.pollination(),
                 baggings,
+                flowers.signs(),
                 ending);
     }
 

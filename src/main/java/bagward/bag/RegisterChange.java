@@ -63,6 +63,12 @@ public sealed interface RegisterChange {
     /** The lent sensor was taken out of the bag. */
     record GiveBack(TagCode tag, Instant at, SensorId sensor) implements RegisterChange {}
 
+    /** Somebody saw a sign of its flowers; a bag need not be on. */
+    record NoteFlowers(TagCode tag, Instant at, FlowerSign sign) implements RegisterChange {}
+
+    /** The note of that sign made for that very time was wrong. */
+    record WithdrawFlowers(TagCode tag, Instant at, FlowerSign sign) implements RegisterChange {}
+
     /** The head was cut as a seed lot. */
     record Harvest(TagCode tag, Instant at, String note) implements RegisterChange {}
 

@@ -4,9 +4,11 @@ import bagward.bag.RegisterChange.GiveBack;
 import bagward.bag.RegisterChange.Harvest;
 import bagward.bag.RegisterChange.Lend;
 import bagward.bag.RegisterChange.Lose;
+import bagward.bag.RegisterChange.NoteFlowers;
 import bagward.bag.RegisterChange.PutOn;
 import bagward.bag.RegisterChange.Swap;
 import bagward.bag.RegisterChange.TakeOff;
+import bagward.bag.RegisterChange.WithdrawFlowers;
 import bagward.climate.SensorId;
 import bagward.station.Sensor;
 import bagward.station.Spot;
@@ -75,6 +77,20 @@ final class RegisterFold {
             lend(head, lend);
         } else if (change instanceof GiveBack back) {
             giveBack(back);
+        } else if (change instanceof NoteFlowers note) {
+            if (!head.flowers().add(note.sign(), note.at())) {
+                breach(
+                        change,
+                        change,
+                        "time",
+                        note.at(),
+                        "this was noted for that very time already",
+                        "Give another minute");
+            }
+        } else if (change instanceof WithdrawFlowers withdraw) {
+            if (!head.flowers().withdraw(withdraw.sign(), withdraw.at())) {
+                breach(change, change, "time", withdraw.at(), "nothing of the kind was noted for that time", "");
+            }
         } else if (change instanceof Harvest harvest) {
             end(head, change, new Ending(harvest.at(), HeadState.HARVESTED, harvest.note()));
         } else if (change instanceof Lose lose) {

@@ -19,7 +19,6 @@ import bagward.climate.RegularSeries;
 import bagward.climate.TimeGrid;
 import bagward.mould.BagDates;
 import bagward.mould.Crop;
-import bagward.mould.FlowerSigns;
 import bagward.station.PlaceClimates;
 import bagward.station.Sensor;
 import bagward.station.Spot;
@@ -72,13 +71,7 @@ final class BagClimateSource {
     BagDates dates(Head head, Bagging bagging) {
         Crop.BagTimes times = in.crops().of(head).bag();
         Duration days = material(bagging).map(BagMaterial::daysOn).orElse(times.dueAfter());
-        return BagDates.of(
-                        head,
-                        bagging.putOn(),
-                        days,
-                        times,
-                        FlowerSigns.NOT_NOTED,
-                        in.station().zone())
+        return BagDates.of(head, bagging.putOn(), days, times, in.station().zone())
                 .orElseThrow();
     }
 

@@ -1,6 +1,7 @@
 package bagward.mould;
 
 import bagward.bag.Bagging;
+import bagward.bag.FlowerSigns;
 import bagward.bag.Head;
 import java.time.Duration;
 import java.time.Instant;
@@ -32,16 +33,16 @@ public record BagDates(Instant due, Instant earliest, Duration overdueEvery) {
      * @param daysOfMaterial how long a bag of this material stays on; the shorter of this and the crop's time counts,
      *     in whole days
      * @param times times of the crop
-     * @param signs what was seen of the flowers
      * @param zone zone of the house
      * @return empty if no bag is on
      */
     public static Optional<BagDates> of(
-            Head head, Instant at, Duration daysOfMaterial, Crop.BagTimes times, FlowerSigns signs, ZoneId zone) {
+            Head head, Instant at, Duration daysOfMaterial, Crop.BagTimes times, ZoneId zone) {
         return head.baggingAt(at).map(bagging -> {
             Duration longest = daysOfMaterial.compareTo(times.dueAfter()) < 0 ? daysOfMaterial : times.dueAfter();
             Instant due = morningAfter(firstOfUnbroken(head.baggings(), bagging).putOn(), longest.toDays(), zone);
-            return new BagDates(due, earliest(head.pollination().at(), due, times, signs), times.overdueEvery());
+            return new BagDates(
+                    due, earliest(head.pollination().at(), due, times, head.flowers()), times.overdueEvery());
         });
     }
 

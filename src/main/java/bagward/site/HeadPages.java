@@ -97,6 +97,7 @@ final class HeadPages {
                 spare(),
                 materials(settings.materials()),
                 BagPage.newestMaterial(head),
+                BagPage.FlowerNote.of(head, board().zone()),
                 entered);
     }
 

@@ -17,6 +17,12 @@ enum Notice {
     LEND("Lent: the sensor counts for this bag from now on."),
     /** A sensor was given back. */
     GIVE_BACK("Given back: the sensor is spare again."),
+    /** The last flower of a head has opened. */
+    LAST_FLOWER("Noted: the earliest day for taking the bag off follows from it."),
+    /** The petals of a head have dropped. */
+    PETALS_DROPPED("Noted: the earliest day for taking the bag off follows from it."),
+    /** A note of flowers was withdrawn. */
+    WITHDRAW_FLOWERS("Withdrawn: the note no longer counts."),
     /** A head was harvested. */
     HARVEST("Harvested: it is in the register."),
     /** A head was lost. */

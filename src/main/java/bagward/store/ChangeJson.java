@@ -5,9 +5,11 @@ import bagward.bag.RegisterChange.GiveBack;
 import bagward.bag.RegisterChange.Harvest;
 import bagward.bag.RegisterChange.Lend;
 import bagward.bag.RegisterChange.Lose;
+import bagward.bag.RegisterChange.NoteFlowers;
 import bagward.bag.RegisterChange.PutOn;
 import bagward.bag.RegisterChange.Swap;
 import bagward.bag.RegisterChange.TakeOff;
+import bagward.bag.RegisterChange.WithdrawFlowers;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 /** Writes register changes as documents; {@link ChangeReading} is its mirror. */
@@ -27,6 +29,10 @@ final class ChangeJson {
             document = Json.document("lend").put("sensor", lend.sensor().value());
         } else if (change instanceof GiveBack back) {
             document = Json.document("give-back").put("sensor", back.sensor().value());
+        } else if (change instanceof NoteFlowers note) {
+            document = Json.document("note-flowers").put("sign", Words.of(note.sign()));
+        } else if (change instanceof WithdrawFlowers withdraw) {
+            document = Json.document("withdraw-flowers").put("sign", Words.of(withdraw.sign()));
         } else if (change instanceof Harvest harvest) {
             document = Json.document("harvest").put("note", harvest.note());
         } else if (change instanceof Lose lose) {

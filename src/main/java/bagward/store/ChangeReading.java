@@ -1,6 +1,7 @@
 package bagward.store;
 
 import bagward.bag.CropId;
+import bagward.bag.FlowerSign;
 import bagward.bag.Line;
 import bagward.bag.MaterialId;
 import bagward.bag.PollenScore;
@@ -31,6 +32,8 @@ final class ChangeReading {
             case "take-off" -> new RegisterChange.TakeOff(tag, at);
             case "lend" -> new RegisterChange.Lend(tag, at, sensor(document));
             case "give-back" -> new RegisterChange.GiveBack(tag, at, sensor(document));
+            case "note-flowers" -> new RegisterChange.NoteFlowers(tag, at, sign(document));
+            case "withdraw-flowers" -> new RegisterChange.WithdrawFlowers(tag, at, sign(document));
             case "harvest" -> new RegisterChange.Harvest(tag, at, Json.text(document, "note"));
             case "lose" -> new RegisterChange.Lose(tag, at, Json.text(document, "note"));
             default ->
@@ -63,6 +66,10 @@ final class ChangeReading {
 
     private static MaterialId material(JsonNode document) {
         return new MaterialId(Json.text(document, "material"));
+    }
+
+    private static FlowerSign sign(JsonNode document) {
+        return Words.find(FlowerSign.class, Json.text(document, "sign"));
     }
 
     private static SensorId sensor(JsonNode document) {

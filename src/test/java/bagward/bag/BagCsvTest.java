@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.bag.RegisterChange.GiveBack;
 import bagward.bag.RegisterChange.Lend;
+import bagward.bag.RegisterChange.NoteFlowers;
 import bagward.bag.RegisterChange.PutOn;
 import bagward.bag.RegisterChange.TakeOff;
 import bagward.fault.Fault;
@@ -35,6 +36,21 @@ class BagCsvTest {
                 new Pollination(at, "Ida", PollinationKind.SELF, 9, Optional.of(PollenScore.CLEAR)));
 
         assertEquals(List.of(expected), csv.read(HEADER + GOOD));
+    }
+
+    @Test
+    void what_was_seen_of_the_flowers_can_stand_in_the_line() {
+        String text = HEADER.strip() + ",last_flower,petals_dropped\n" + GOOD.strip()
+                + ",2026-05-03T07:30,2026-05-06T07:30\n";
+        TagCode tag = new TagCode("H1");
+
+        List<RegisterChange> changes = csv.read(text);
+
+        assertEquals(
+                List.of(
+                        new NoteFlowers(tag, Instant.parse("2026-05-03T05:30:00Z"), FlowerSign.LAST_OPENED),
+                        new NoteFlowers(tag, Instant.parse("2026-05-06T05:30:00Z"), FlowerSign.PETALS_DROPPED)),
+                changes.subList(1, changes.size()));
     }
 
     @Test

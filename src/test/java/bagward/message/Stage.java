@@ -9,6 +9,7 @@ import bagward.alarm.Rule;
 import bagward.alarm.RuleId;
 import bagward.alarm.RuleKind;
 import bagward.alarm.Subject;
+import bagward.bag.FlowerSigns;
 import bagward.bag.Head;
 import bagward.bag.Line;
 import bagward.bag.MaterialId;
@@ -140,6 +141,7 @@ final class Stage {
                 Optional.empty(),
                 new Pollination(putOn, "Ada", PollinationKind.SELF, 8, Optional.empty()),
                 List.of(),
+                FlowerSigns.NOT_NOTED,
                 Optional.empty());
         return new BagView(
                 head,

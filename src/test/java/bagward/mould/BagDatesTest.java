@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.bag.Bagging;
+import bagward.bag.FlowerSigns;
 import bagward.bag.Head;
 import bagward.bag.Line;
 import bagward.bag.MaterialId;
@@ -38,6 +39,10 @@ class BagDatesTest {
     }
 
     private static Head head(Bagging... baggings) {
+        return head(FlowerSigns.NOT_NOTED, baggings);
+    }
+
+    private static Head head(FlowerSigns signs, Bagging... baggings) {
         return new Head(
                 new TagCode("A-1"),
                 new Spot(new HouseId("h"), new BayId("b"), 1),
@@ -46,17 +51,17 @@ class BagDatesTest {
                 Optional.empty(),
                 new Pollination(DAY_0, "Ida", PollinationKind.CROSS, 8, Optional.empty()),
                 List.of(baggings),
+                signs,
                 Optional.empty());
     }
 
-    private static BagDates dates(Head head, double atDay, Duration material, FlowerSigns signs) {
-        return BagDates.of(head, day(atDay), material, TIMES, signs, ZoneOffset.UTC)
-                .orElseThrow();
+    private static BagDates dates(Head head, double atDay, Duration material) {
+        return BagDates.of(head, day(atDay), material, TIMES, ZoneOffset.UTC).orElseThrow();
     }
 
     @Test
     void a_bag_is_due_after_seven_days_and_then_more_overdue_each_day() {
-        BagDates dates = dates(head(bagging(0, Optional.empty())), 1, WEEK, FlowerSigns.NOT_NOTED);
+        BagDates dates = dates(head(bagging(0, Optional.empty())), 1, WEEK);
         assertEquals(day(7), dates.due());
         assertEquals(BagStage.STAYS_ON, dates.stageAt(day(6.9)));
         assertEquals(BagStage.DUE, dates.stageAt(day(7)));
@@ -77,7 +82,7 @@ class BagDatesTest {
     })
     void it_is_due_on_the_morning_of_its_day_whatever_the_hour_it_was_put_on(Instant putOn, Instant due) {
         Head head = head(new Bagging(new MaterialId("paper"), putOn, Optional.empty()));
-        BagDates dates = BagDates.of(head, putOn, WEEK, TIMES, FlowerSigns.NOT_NOTED, ZoneId.of("Europe/Copenhagen"))
+        BagDates dates = BagDates.of(head, putOn, WEEK, TIMES, ZoneId.of("Europe/Copenhagen"))
                 .orElseThrow();
         assertEquals(due, dates.due());
     }
@@ -85,39 +90,36 @@ class BagDatesTest {
     @Test
     void the_shorter_time_of_material_and_crop_counts() {
         Head head = head(bagging(0, Optional.empty()));
-        assertEquals(
-                day(5),
-                dates(head, 1, Duration.ofDays(5), FlowerSigns.NOT_NOTED).due());
-        assertEquals(
-                day(7),
-                dates(head, 1, Duration.ofDays(12), FlowerSigns.NOT_NOTED).due());
+        assertEquals(day(5), dates(head, 1, Duration.ofDays(5)).due());
+        assertEquals(day(7), dates(head, 1, Duration.ofDays(12)).due());
     }
 
     @Test
     void a_swap_does_not_start_the_time_anew_but_a_new_bag_does() {
         Head swapped = head(bagging(0, Optional.of(day(3))), bagging(3, Optional.empty()));
-        assertEquals(day(7), dates(swapped, 4, WEEK, FlowerSigns.NOT_NOTED).due());
+        assertEquals(day(7), dates(swapped, 4, WEEK).due());
         Head anew = head(bagging(0, Optional.of(day(2))), bagging(3, Optional.empty()));
-        assertEquals(day(10), dates(anew, 4, WEEK, FlowerSigns.NOT_NOTED).due());
+        assertEquals(day(10), dates(anew, 4, WEEK).due());
     }
 
     @Test
     void dropped_petals_let_it_come_off_early_but_never_within_two_days() {
-        Head head = head(bagging(0, Optional.empty()));
         FlowerSigns dropped = new FlowerSigns(Optional.empty(), Optional.of(day(1)));
-        assertEquals(day(2), dates(head, 1, WEEK, dropped).earliest());
+        assertEquals(day(2), seen(dropped).earliest());
         FlowerSigns opened = new FlowerSigns(Optional.of(day(0.5)), Optional.empty());
-        BagDates dates = dates(head, 1, WEEK, opened);
-        assertEquals(day(5.5), dates.earliest());
-        assertEquals(BagStage.MAY_COME_OFF, dates.stageAt(day(6)));
+        assertEquals(day(5.5), seen(opened).earliest());
+        assertEquals(BagStage.MAY_COME_OFF, seen(opened).stageAt(day(6)));
         FlowerSigns both = new FlowerSigns(Optional.of(day(0.5)), Optional.of(day(4)));
-        assertEquals(day(4), dates(head, 1, WEEK, both).earliest());
+        assertEquals(day(4), seen(both).earliest());
+    }
+
+    private static BagDates seen(FlowerSigns signs) {
+        return dates(head(signs, bagging(0, Optional.empty())), 1, WEEK);
     }
 
     @Test
     void a_bare_head_has_no_dates() {
         Head head = head(bagging(0, Optional.of(day(3))));
-        assertTrue(BagDates.of(head, day(4), WEEK, TIMES, FlowerSigns.NOT_NOTED, ZoneOffset.UTC)
-                .isEmpty());
+        assertTrue(BagDates.of(head, day(4), WEEK, TIMES, ZoneOffset.UTC).isEmpty());
     }
 }

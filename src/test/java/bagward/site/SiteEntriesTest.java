@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.alarm.AlarmPhase;
+import bagward.bag.FlowerSigns;
 import bagward.bag.HeadState;
 import bagward.bag.TagCode;
 import java.net.http.HttpResponse;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -89,6 +91,33 @@ class SiteEntriesTest {
         assertEquals(303, head("L-099", "harvest", Map.of("note", "brown pods")).statusCode());
         assertEquals(303, head("L-110", "lose", Map.of("note", "stem broken")).statusCode());
         assertEquals(6, site.watch.entries().size());
+    }
+
+    @Test
+    void what_was_seen_of_the_flowers_makes_an_earlier_day_and_can_be_withdrawn() {
+        assertEquals(303, head("L-104", "petals-dropped", Map.of()).statusCode());
+        assertEquals(303, head("L-105", "last-flower", Map.of()).statusCode());
+        TagCode tag = new TagCode("L-104");
+        Instant noted = site.watch
+                .register()
+                .find(tag)
+                .orElseThrow()
+                .flowers()
+                .petalsDropped()
+                .orElseThrow();
+        String page = site.visitor.get("/bag/L-104").body();
+        assertTrue(page.contains("Not so: petals had dropped"), page);
+
+        Map<String, String> withdrawal = Map.of("sign", "PETALS_DROPPED", "noted", noted.toString());
+        assertEquals(303, head("L-104", "withdraw-flowers", withdrawal).statusCode());
+        assertEquals(
+                FlowerSigns.NOT_NOTED,
+                site.watch.register().find(tag).orElseThrow().flowers());
+        assertEquals(422, head("L-104", "withdraw-flowers", withdrawal).statusCode());
+        assertEquals(
+                422,
+                head("L-104", "withdraw-flowers", Map.of("sign", "WILTED", "noted", "noon"))
+                        .statusCode());
     }
 
     @Test

@@ -62,7 +62,7 @@ class TonightPagesTest {
 
     private BagPage page(Head head) {
         var nothing = new BagPage.Actions(
-                true, true, Optional.empty(), List.of(), List.of(), "film", Entered.fresh(Map.of()));
+                true, true, Optional.empty(), List.of(), List.of(), "film", List.of(), Entered.fresh(Map.of()));
         return BagPage.of(evening, head, Optional.empty(), Optional.empty(), 90, false, nothing);
     }
 

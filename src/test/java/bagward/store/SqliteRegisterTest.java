@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.bag.CropId;
+import bagward.bag.FlowerSign;
 import bagward.bag.Line;
 import bagward.bag.MaterialId;
 import bagward.bag.PollenScore;
@@ -15,9 +16,11 @@ import bagward.bag.RegisterChange.GiveBack;
 import bagward.bag.RegisterChange.Harvest;
 import bagward.bag.RegisterChange.Lend;
 import bagward.bag.RegisterChange.Lose;
+import bagward.bag.RegisterChange.NoteFlowers;
 import bagward.bag.RegisterChange.PutOn;
 import bagward.bag.RegisterChange.Swap;
 import bagward.bag.RegisterChange.TakeOff;
+import bagward.bag.RegisterChange.WithdrawFlowers;
 import bagward.bag.TagCode;
 import bagward.climate.SensorId;
 import bagward.station.BayId;
@@ -55,6 +58,8 @@ class SqliteRegisterTest {
                 new Lend(TAG, TIME, new SensorId("spare-1")),
                 new GiveBack(TAG, TIME, new SensorId("spare-1")),
                 new TakeOff(TAG, TIME),
+                new NoteFlowers(TAG, TIME, FlowerSign.LAST_OPENED),
+                new WithdrawFlowers(TAG, TIME, FlowerSign.PETALS_DROPPED),
                 new Harvest(TAG, TIME, "12 pods, \"good\"\nsecond line"),
                 new Lose(TAG, TIME, ""));
     }

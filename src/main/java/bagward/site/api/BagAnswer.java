@@ -22,6 +22,9 @@ import java.util.Optional;
  * @param risk mould risk with its reason
  * @param putOn when it was put on
  * @param due when it is due to come off
+ * @param earliest when it may sensibly come off by what was seen of its flowers; that of {@code due} if nothing was
+ * @param lastFlowerOpened when its last flower opened, if that was noted
+ * @param petalsDropped when its petals had dropped, if that was noted
  * @param material short name of the bag material
  * @param seedParent line that bears the pod
  * @param pollenParent line that gives pollen
@@ -43,6 +46,9 @@ public record BagAnswer(
         RiskAnswer risk,
         Instant putOn,
         Instant due,
+        Optional<Instant> earliest,
+        Optional<Instant> lastFlowerOpened,
+        Optional<Instant> petalsDropped,
         String material,
         String seedParent,
         String pollenParent,
@@ -64,6 +70,9 @@ public record BagAnswer(
                 RiskAnswer.of(bag.risk()),
                 bag.putOn(),
                 bag.due(),
+                bag.care().map(care -> care.dates().earliest()),
+                bag.head().flowers().lastFlowerOpened(),
+                bag.head().flowers().petalsDropped(),
                 bag.material().value(),
                 bag.head().seedParent().name(),
                 bag.head().pollenParent().name(),

@@ -1,11 +1,15 @@
 package bagward.site.form;
 
+import bagward.bag.FlowerSign;
 import bagward.bag.MaterialId;
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
 import bagward.climate.SensorId;
+import bagward.fault.ImpossibleValueException;
 import bagward.fault.RefusedInputException;
 import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.util.Arrays;
 import java.util.Optional;
 
 /** Reads what was done to a head from the form of its page. */
@@ -22,6 +26,9 @@ public final class HeadEntry {
      * @throws RefusedInputException with every fault of the fields
      */
     public static Optional<RegisterChange> read(String action, TagCode tag, Fields fields) {
+        if (action.equals("withdraw-flowers")) {
+            return withdrawn(tag, fields);
+        }
         Instant at = fields.time("at").orElse(Instant.EPOCH);
         Optional<RegisterChange> change = switch (action) {
             case "take-off" -> Optional.of(new RegisterChange.TakeOff(tag, at));
@@ -29,11 +36,36 @@ public final class HeadEntry {
             case "lend" -> fields.needed("sensor", SensorId::new).map(s -> new RegisterChange.Lend(tag, at, s));
             case "give-back" ->
                 fields.needed("sensor", SensorId::new).map(s -> new RegisterChange.GiveBack(tag, at, s));
+            case "last-flower" -> Optional.of(new RegisterChange.NoteFlowers(tag, at, FlowerSign.LAST_OPENED));
+            case "petals-dropped" -> Optional.of(new RegisterChange.NoteFlowers(tag, at, FlowerSign.PETALS_DROPPED));
             case "harvest" -> Optional.of(new RegisterChange.Harvest(tag, at, fields.text("note", LONGEST_NOTE)));
             case "lose" -> Optional.of(new RegisterChange.Lose(tag, at, fields.text("note", LONGEST_NOTE)));
             default -> Optional.empty();
         };
         fields.check();
         return change;
+    }
+
+    /** A note is named by its sign and the time that it was made for. */
+    private static Optional<RegisterChange> withdrawn(TagCode tag, Fields fields) {
+        Optional<Instant> noted = fields.needed("noted", HeadEntry::instant);
+        Optional<FlowerSign> sign = fields.needed("sign", HeadEntry::sign);
+        fields.check();
+        return Optional.of(new RegisterChange.WithdrawFlowers(tag, noted.orElseThrow(), sign.orElseThrow()));
+    }
+
+    private static Instant instant(String text) {
+        try {
+            return Instant.parse(text);
+        } catch (DateTimeParseException none) {
+            throw new ImpossibleValueException("a time such as 2027-05-11T07:30:00Z is needed");
+        }
+    }
+
+    private static FlowerSign sign(String text) {
+        return Arrays.stream(FlowerSign.values())
+                .filter(sign -> sign.name().equals(text))
+                .findFirst()
+                .orElseThrow(() -> new ImpossibleValueException("there is no such sign"));
     }
 }

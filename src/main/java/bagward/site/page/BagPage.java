@@ -1,5 +1,6 @@
 package bagward.site.page;
 
+import bagward.bag.FlowerSign;
 import bagward.bag.Head;
 import bagward.bag.HeadState;
 import bagward.bag.MaterialId;
@@ -24,6 +25,8 @@ import bagward.site.view.Words;
 import bagward.watch.BagHistory;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -83,6 +86,7 @@ public record BagPage(
      * @param spare sensors that can be lent
      * @param materials bags to choose from
      * @param material material of the newest bag
+     * @param flowers notes of its flowers that can be withdrawn
      * @param entered what was entered and refused, or the fresh values
      */
     public record Actions(
@@ -92,7 +96,33 @@ public record BagPage(
             List<Choice> spare,
             List<Choice> materials,
             String material,
+            List<FlowerNote> flowers,
             Entered entered) {}
+
+    /**
+     * A note of flowers that counts.
+     *
+     * @param sign which sign
+     * @param noted the time it was made for
+     * @param text in words
+     */
+    public record FlowerNote(String sign, String noted, String text) {
+        private static FlowerNote of(FlowerSign sign, Instant at, String what, ZoneId zone) {
+            return new FlowerNote(sign.name(), at.toString(), what + " " + Words.dayAndClock(at, zone));
+        }
+
+        /** The notes of a head that count. */
+        public static List<FlowerNote> of(Head head, ZoneId zone) {
+            List<FlowerNote> notes = new ArrayList<>();
+            head.flowers()
+                    .petalsDropped()
+                    .ifPresent(at -> notes.add(of(FlowerSign.PETALS_DROPPED, at, "petals had dropped", zone)));
+            head.flowers()
+                    .lastFlowerOpened()
+                    .ifPresent(at -> notes.add(of(FlowerSign.LAST_OPENED, at, "last flower opened", zone)));
+            return notes;
+        }
+    }
 
     /**
      * The climate of the newest bag.

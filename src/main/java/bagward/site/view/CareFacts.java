@@ -1,5 +1,6 @@
 package bagward.site.view;
 
+import bagward.bag.FlowerSigns;
 import bagward.mould.Ahead;
 import bagward.mould.BagStage;
 import bagward.mould.HarvestDays;
@@ -22,12 +23,12 @@ final class CareFacts {
 
     private CareFacts() {}
 
-    static List<Fact> of(HeadCare care, RiskBand now, Instant at, ZoneId zone) {
+    static List<Fact> of(HeadCare care, FlowerSigns flowers, RiskBand now, Instant at, ZoneId zone) {
         List<Fact> facts = new ArrayList<>();
         care.ahead().ifPresent(ahead -> facts.add(new Fact("Mould tonight", tonight(ahead, now, zone))));
         facts.add(new Fact("Heat in the bag", heat(care.heat(), at)));
         care.notes().forEach(note -> facts.add(new Fact("For the seed lot", Words.sentence(note.text()))));
-        facts.add(new Fact("Time in the bag", stage(care, at)));
+        facts.add(new Fact("Time in the bag", stage(care, flowers, at, zone)));
         facts.add(new Fact("Pods ripe", ripe(care.ripening())));
         return facts;
     }
@@ -63,13 +64,18 @@ final class CareFacts {
         return Words.sentence(worst + heat.reason() + since);
     }
 
-    private static String stage(HeadCare care, Instant now) {
+    private static String stage(HeadCare care, FlowerSigns flowers, Instant now, ZoneId zone) {
         BagStage stage = care.dates().stageAt(now);
         return switch (stage) {
             case STAYS_ON ->
-                "Stays on: it may come off before its day only if petals have dropped or the last flower opened five days ago,"
-                        + " and two days after pollination.";
-            case MAY_COME_OFF -> "May come off if there is a reason; look first.";
+                flowers.equals(FlowerSigns.NOT_NOTED)
+                        ? "Stays on. Enter when its petals have dropped or its last flower has opened, and an earlier day follows."
+                        : "Stays on. By what was seen of its flowers it may come off from "
+                                + Words.dayAndClock(care.dates().earliest(), zone)
+                                + " on if there is a reason; look first.";
+            case MAY_COME_OFF ->
+                "May come off if there is a reason, by what was seen of its flowers; look first."
+                        + " Safety of an early removal is not promised.";
             case DUE -> "Its time is over.";
             case OVERDUE -> {
                 long steps = care.dates().overdueSteps(now);

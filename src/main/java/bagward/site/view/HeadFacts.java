@@ -1,6 +1,7 @@
 package bagward.site.view;
 
 import bagward.bag.Bagging;
+import bagward.bag.FlowerSigns;
 import bagward.bag.Head;
 import bagward.bag.HeadState;
 import bagward.bag.PollenScore;
@@ -63,7 +64,9 @@ public final class HeadFacts {
             facts.add(new Fact("Damp without a break", Words.span(bag.dampFor())));
         }
         facts.add(new Fact("Mould", RiskWords.inFull(bag.risk())));
-        bag.care().ifPresent(care -> facts.addAll(CareFacts.of(care, bag.risk().band(), board.at(), board.zone())));
+        bag.care()
+                .ifPresent(care -> facts.addAll(
+                        CareFacts.of(care, bag.head().flowers(), bag.risk().band(), board.at(), board.zone())));
         facts.add(new Fact(
                 "Comes off",
                 Words.day(bag.due(), board.zone()) + ", " + Words.dueIn(bag.due(), board.at(), board.zone())));
@@ -92,12 +95,20 @@ public final class HeadFacts {
                 Words.dayAndClock(head.pollination().at(), zone) + " by "
                         + head.pollination().by() + ", "
                         + Words.count(head.pollination().budsOpened(), "bud", "buds") + " opened" + score));
+        flowers(head.flowers(), zone).ifPresent(seen -> facts.add(new Fact("Flowers", seen)));
         facts.add(new Fact("Bags so far", baggings(head, zone)));
         head.ending()
                 .ifPresent(e -> facts.add(new Fact(
                         Words.sentence(state(e.state())),
                         Words.dayAndClock(e.at(), zone) + (e.note().isBlank() ? "" : ": " + e.note()))));
         return facts;
+    }
+
+    private static Optional<String> flowers(FlowerSigns signs, ZoneId zone) {
+        List<String> seen = new ArrayList<>();
+        signs.lastFlowerOpened().ifPresent(at -> seen.add("last one opened " + Words.dayAndClock(at, zone)));
+        signs.petalsDropped().ifPresent(at -> seen.add("petals had dropped " + Words.dayAndClock(at, zone)));
+        return seen.isEmpty() ? Optional.empty() : Optional.of(Words.sentence(String.join("; ", seen)));
     }
 
     private static String baggings(Head head, ZoneId zone) {

@@ -3,6 +3,7 @@ package bagward.site.view;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bagward.bag.FlowerSigns;
 import bagward.mould.Ahead;
 import bagward.mould.BagDates;
 import bagward.mould.HarvestDays;
@@ -50,7 +51,7 @@ class CareFactsTest {
 
     @Test
     void without_an_outlook_nothing_is_said_of_tonight() {
-        assertTrue(CareFacts.of(care(COOL, Optional.empty()), RiskBand.NONE, NOON, ZONE).stream()
+        assertTrue(CareFacts.of(care(COOL, Optional.empty()), FlowerSigns.NOT_NOTED, RiskBand.NONE, NOON, ZONE).stream()
                 .noneMatch(fact -> fact.name().equals("Mould tonight")));
     }
 
@@ -74,9 +75,24 @@ class CareFactsTest {
     void the_lines_follow_the_bag_from_staying_on_to_overdue() {
         HeadCare care = care(COOL, Optional.empty());
         assertTrue(stage(care, NOON).startsWith("Stays on"), stage(care, NOON));
-        assertEquals("May come off if there is a reason; look first.", stage(care, DUE.minus(Duration.ofHours(20))));
+        assertEquals(
+                "May come off if there is a reason, by what was seen of its flowers; look first. Safety of an early removal is not"
+                        + " promised.",
+                stage(care, DUE.minus(Duration.ofHours(20))));
         assertEquals("Its time is over.", stage(care, DUE.plus(Duration.ofHours(23))));
         assertEquals("Overdue by 2 steps of 24 h.", stage(care, DUE.plus(Duration.ofHours(50))));
+    }
+
+    @Test
+    void an_earlier_day_is_stated_once_something_was_seen_of_the_flowers() {
+        FlowerSigns dropped = new FlowerSigns(Optional.empty(), Optional.of(NOON));
+        List<Fact> facts = CareFacts.of(care(COOL, Optional.empty()), dropped, RiskBand.NONE, NOON, ZONE);
+        assertTrue(
+                facts.stream()
+                        .anyMatch(fact -> fact.value()
+                                .startsWith("Stays on. By what was seen of its flowers it may come off from "
+                                        + Words.dayAndClock(DUE.minus(Duration.ofDays(1)), ZONE))),
+                facts::toString);
     }
 
     @Test
@@ -90,7 +106,7 @@ class CareFactsTest {
     }
 
     private static String stage(HeadCare care, Instant now) {
-        return CareFacts.of(care, RiskBand.NONE, now, ZONE).stream()
+        return CareFacts.of(care, FlowerSigns.NOT_NOTED, RiskBand.NONE, now, ZONE).stream()
                 .filter(fact -> fact.name().equals("Time in the bag"))
                 .findFirst()
                 .orElseThrow()
@@ -98,7 +114,7 @@ class CareFactsTest {
     }
 
     private static String fact(String name, HeadCare care, RiskBand now) {
-        return CareFacts.of(care, now, NOON, ZONE).stream()
+        return CareFacts.of(care, FlowerSigns.NOT_NOTED, now, NOON, ZONE).stream()
                 .filter(fact -> fact.name().equals(name))
                 .findFirst()
                 .orElseThrow()

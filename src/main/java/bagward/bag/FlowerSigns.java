@@ -1,4 +1,4 @@
-package bagward.mould;
+package bagward.bag;
 
 import java.time.Instant;
 import java.util.Optional;
