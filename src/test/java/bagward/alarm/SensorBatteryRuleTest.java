@@ -5,9 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.climate.FixedReadings;
 import bagward.climate.Reading;
-import bagward.climate.SensorId;
 import bagward.climate.SeriesId;
-import bagward.station.HouseId;
 import bagward.station.Sensor;
 import bagward.units.Quantity;
 import java.time.Duration;
@@ -15,21 +13,13 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** Limit 15 %, deadband 10 %; the battery is reported every hour. */
 class SensorBatteryRuleTest {
     private static final Instant START = Instant.parse("2026-03-28T18:00:00Z");
-    private static final Sensor SENSOR = new Sensor(
-            new SensorId("t1"),
-            "North post",
-            new HouseId("north"),
-            Optional.empty(),
-            false,
-            Set.of(Quantity.TEMPERATURE, Quantity.BATTERY),
-            Duration.ofMinutes(1));
+    private static final Sensor SENSOR = NorthPost.measuring(Quantity.TEMPERATURE, Quantity.BATTERY);
     private static final Rule RULE = new Rule(
             new RuleId("battery"),
             "Battery low",

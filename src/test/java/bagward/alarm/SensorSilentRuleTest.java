@@ -4,9 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import bagward.climate.Reading;
 import bagward.climate.ReadingSource;
-import bagward.climate.SensorId;
 import bagward.climate.SeriesId;
-import bagward.station.HouseId;
 import bagward.station.Sensor;
 import bagward.units.Quantity;
 import java.time.Duration;
@@ -15,20 +13,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** A sensor of two quantities, expected every minute; silent after three of them; off-delay five minutes. */
 class SensorSilentRuleTest {
     private static final Instant START = Instant.parse("2026-02-03T06:00:00Z");
-    private static final Sensor SENSOR = new Sensor(
-            new SensorId("t1"),
-            "North post",
-            new HouseId("north"),
-            Optional.empty(),
-            false,
-            Set.of(Quantity.TEMPERATURE, Quantity.HUMIDITY),
-            Duration.ofMinutes(1));
+    private static final Sensor SENSOR = NorthPost.measuring(Quantity.TEMPERATURE, Quantity.HUMIDITY);
     private static final Rule RULE = new Rule(
             new RuleId("silent"),
             "Silent",
