@@ -32,7 +32,7 @@ import org.apache.commons.csv.CSVRecord;
  * @param house house sensor with light above the crop
  * @param second the second sensor, a stand-in for one that hangs in a bag
  */
-record OpenData(Climate house, Climate second) {
+public record OpenData(Climate house, Climate second) {
     static final Duration STEP = Duration.ofMinutes(5);
 
     /** Five days that travel with the tests. */
@@ -46,7 +46,7 @@ record OpenData(Climate house, Climate second) {
     }
 
     /** Six weeks, if the environment names their folder. */
-    static Optional<OpenData> whole() {
+    public static Optional<OpenData> whole() {
         return Optional.ofNullable(System.getenv("BAGWARD_OPEN_DATA")).map(folder -> {
             try {
                 return read(Files.readString(Path.of(folder, "greenhouse-2022-winter.csv")));
