@@ -64,7 +64,7 @@ final class BagAssessor {
                 insight,
                 Optional.of(care),
                 Optional.empty());
-        return new BagFinding(view, verdicts);
+        return new BagFinding(view, new OneCause(in.rules(), in.now()).of(verdicts));
     }
 
     private BagInsight insight(Head head, Bagging bagging) {

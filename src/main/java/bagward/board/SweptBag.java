@@ -67,9 +67,10 @@ final class SweptBag {
         know(tick);
         Suppression suppression = rehearsal.suppressionAt(tick);
         Place place = source.place(head);
-        return seen.verdicts(rehearsal.rules(), tick, rehearsal.zone()).stream()
+        List<Verdict> verdicts = seen.verdicts(rehearsal.rules(), tick, rehearsal.zone()).stream()
                 .map(verdict -> suppression.of(verdict, place))
                 .toList();
+        return new OneCause(rehearsal.rules(), tick).of(verdicts);
     }
 
     /**

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
  * shut: what is known of nights and bags is that of each instant.
  */
 class RehearsalKnowledgeTest {
-    private static final Duration HALF_HOUR = Duration.ofMinutes(30);
+    private static final Duration HOUR = Duration.ofHours(1);
     private static final double END = 240;
     private static final Comparator<AlarmEvent> ORDER =
             Comparator.comparing(AlarmEvent::at).thenComparing(AlarmEvent::key).thenComparing(AlarmEvent::to);
@@ -60,7 +60,7 @@ class RehearsalKnowledgeTest {
         List<AlarmEvent> expected = live();
         assertTrue(raised(expected, "mould", "high risk expected") > 1, () -> String.join("\n", words(expected)));
         assertTrue(raised(expected, "shut", "Closure") > 0, () -> String.join("\n", words(expected)));
-        assertEquals(words(expected), words(rehearsed(scenario.at(END), HALF_HOUR)));
+        assertEquals(words(expected), words(rehearsed(scenario.at(END), HOUR)));
     }
 
     @Test
@@ -84,7 +84,7 @@ class RehearsalKnowledgeTest {
     }
 
     private static List<AlarmEvent> rehearsed(BoardInputs season, Duration lessonsEvery) {
-        Rehearsal rehearsal = new Rehearsal(season, Scenario.START, HALF_HOUR, lessonsEvery);
+        Rehearsal rehearsal = new Rehearsal(season, Scenario.START, HOUR, lessonsEvery);
         List<AlarmEvent> events = new ArrayList<>(rehearsal.sensorEvents());
         rehearsal.heads().forEach(head -> events.addAll(rehearsal.events(head)));
         return events;
@@ -94,7 +94,7 @@ class RehearsalKnowledgeTest {
         BoardInputs all = scenario.at(END);
         List<AlarmEvent> events = new ArrayList<>();
         AlarmBook book = AlarmBook.EMPTY;
-        for (Instant now = Scenario.START; !now.isAfter(all.now()); now = now.plus(HALF_HOUR)) {
+        for (Instant now = Scenario.START; !now.isAfter(all.now()); now = now.plus(HOUR)) {
             BoardInputs in = knowing(all, now);
             Step step =
                     AlarmEngine.step(book, now, BoardBuilder.assess(in, book).verdicts(), in.rules());

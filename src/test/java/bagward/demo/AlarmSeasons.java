@@ -14,6 +14,7 @@ import bagward.bag.PollinationKind;
 import bagward.bag.Register;
 import bagward.bag.RegisterChange;
 import bagward.bag.RegisterRules;
+import bagward.bag.SimulatedSeason;
 import bagward.bag.TagCode;
 import bagward.board.BagDays;
 import bagward.board.BoardInputs;
@@ -23,8 +24,8 @@ import bagward.board.RehearsedAlarm;
 import bagward.climate.Climate;
 import bagward.climate.Reading;
 import bagward.climate.RegularSeries;
-import bagward.climate.SeriesId;
 import bagward.climate.SensorId;
+import bagward.climate.SeriesId;
 import bagward.climate.SortedReadings;
 import bagward.demo.physics.HouseAir;
 import bagward.document.Inspection;
@@ -90,10 +91,16 @@ final class AlarmSeasons {
                 invented.spring(FIRST_SEED + i, rules);
             }
             invented.print(file + ", " + springs + " springs", rules);
+            AlarmSeasons humid = new AlarmSeasons();
+            for (int i = 0; i < springs; i++) {
+                Climate house = new SimulatedSeason(FIRST_SEED + i, RUN_UP_DAYS + DAYS).houseBySensor();
+                humid.rehearse(humid.readings(house), Duration.ofDays(RUN_UP_DAYS), List.of("house"), rules);
+            }
+            humid.print(file + ", " + springs + " springs of the bag simulator", rules);
             Optional<OpenData> open = OpenData.whole();
             if (open.isPresent()) {
                 AlarmSeasons real = new AlarmSeasons();
-                real.rehearse(real.openData(open.get().house()), Duration.ofDays(14), List.of("house"), rules);
+                real.rehearse(real.readings(open.get().house()), Duration.ofDays(14), List.of("house"), rules);
                 real.print(file + ", open data", rules);
             }
         }
@@ -127,7 +134,7 @@ final class AlarmSeasons {
         readings.add(Reading.of(new SeriesId(new SensorId(house), quantity), at, inside));
     }
 
-    private List<Reading> openData(Climate house) {
+    private List<Reading> readings(Climate house) {
         List<Reading> readings = new ArrayList<>();
         series(readings, Quantity.TEMPERATURE, house.temperature());
         series(readings, Quantity.HUMIDITY, house.humidity());
@@ -146,7 +153,10 @@ final class AlarmSeasons {
     private void rehearse(List<Reading> readings, Duration runUp, List<String> houses, List<Rule> rules)
             throws IOException {
         Instant begin = readings.get(0).measuredAt();
-        Instant end = readings.stream().map(Reading::measuredAt).max(Instant::compareTo).orElseThrow();
+        Instant end = readings.stream()
+                .map(Reading::measuredAt)
+                .max(Instant::compareTo)
+                .orElseThrow();
         Instant from = begin.plus(runUp);
         Station station = station(houses);
         Register register = new RegisterRules(station, materials.keySet())
