@@ -38,6 +38,19 @@ final class BandArrays {
         high[i] = highest;
     }
 
+    /** Puts another banded series in from a cell on, in place of all that is there and after it. */
+    void put(Banded from, int begin) {
+        copy(from.middle(), middle, begin);
+        copy(from.low(), low, begin);
+        copy(from.high(), high, begin);
+    }
+
+    private static void copy(RegularSeries from, double[] into, int begin) {
+        double[] values = from.toArray();
+        Arrays.fill(into, begin, into.length, Double.NaN);
+        System.arraycopy(values, 0, into, begin, Math.min(values.length, into.length - begin));
+    }
+
     /** Keeps all three within limits; NaN stays NaN. */
     BandArrays clamped(double lowest, double highest) {
         for (double[] part : new double[][] {middle, low, high}) {

@@ -1,8 +1,6 @@
 package bagward.bag;
 
-import bagward.climate.RegularSeries;
 import bagward.climate.TimeGrid;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 
@@ -23,8 +21,8 @@ public final class JoinedClimates {
         TimeGrid last = parts.get(parts.size() - 1).grid();
         int size = first.indexOf(last.start()) + last.size();
         TimeGrid grid = new TimeGrid(first.start(), first.step(), size);
-        Parts warm = new Parts(size);
-        Parts damp = new Parts(size);
+        BandArrays warm = new BandArrays(size);
+        BandArrays damp = new BandArrays(size);
         BitSet measured = new BitSet(size);
         BitSet certain = new BitSet(size);
         BitSet likely = new BitSet(size);
@@ -39,46 +37,14 @@ public final class JoinedClimates {
             put(part.film().possible(), possible, begin, size);
         }
         return new BagClimate(
-                warm.banded(grid), damp.banded(grid), measured, new FilmWetness(certain, likely, possible));
+                warm.banded(grid, Coverage.NINETY),
+                damp.banded(grid, Coverage.NINETY),
+                measured,
+                new FilmWetness(certain, likely, possible));
     }
 
     private static void put(BitSet from, BitSet into, int begin, int size) {
         into.clear(begin, size);
         from.stream().map(i -> i + begin).filter(i -> i < size).forEach(into::set);
-    }
-
-    private static final class Parts {
-        private final double[] middle;
-        private final double[] low;
-        private final double[] high;
-
-        Parts(int size) {
-            middle = unknown(size);
-            low = unknown(size);
-            high = unknown(size);
-        }
-
-        private static double[] unknown(int size) {
-            double[] values = new double[size];
-            Arrays.fill(values, Double.NaN);
-            return values;
-        }
-
-        void put(Banded from, int begin) {
-            copy(from.middle(), middle, begin);
-            copy(from.low(), low, begin);
-            copy(from.high(), high, begin);
-        }
-
-        private static void copy(RegularSeries from, double[] into, int begin) {
-            double[] values = from.toArray();
-            Arrays.fill(into, begin, into.length, Double.NaN);
-            System.arraycopy(values, 0, into, begin, Math.min(values.length, into.length - begin));
-        }
-
-        Banded banded(TimeGrid grid) {
-            return new Banded(
-                    RegularSeries.of(grid, middle), RegularSeries.of(grid, low), RegularSeries.of(grid, high));
-        }
     }
 }
