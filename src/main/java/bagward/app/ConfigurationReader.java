@@ -84,7 +84,7 @@ final class ConfigurationReader {
         StoreSettings store = StoreSettings.read(top.findSection("store"), folder, secrets);
         KeepingSettings keeping = KeepingReader.read(top.findSection("keeping"), folder);
         Optional<BrokerSettings> broker =
-                CollectorReader.broker(top.section("broker"), store.folder().resolve("broker"), secrets);
+                CollectorReader.broker(top.section("broker"), store.folder().resolve("broker"), folder, secrets);
         Optional<CollectorSettings> collector = CollectorReader.settings(top.findSection("collector"));
         Seeds seeds = Seeds.read(top.findText("seeds").map(folder::resolve));
         Map<MaterialId, BagMaterial> materials = materials(seeds, top);

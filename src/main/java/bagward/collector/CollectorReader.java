@@ -49,12 +49,13 @@ public final class CollectorReader {
      *
      * @param broker the mapping {@code broker}
      * @param folder where the broker inside this program keeps its files
+     * @param base what relative paths start from
      * @param secrets passwords
      * @return empty if anything was refused
      */
-    public static Optional<BrokerSettings> broker(Section broker, Path folder, Secrets secrets) {
+    public static Optional<BrokerSettings> broker(Section broker, Path folder, Path base, Secrets secrets) {
         Optional<Credentials> credentials = secrets.user(broker).map(u -> new Credentials(u.user(), u.password()));
-        return broker.has("url") ? external(broker, credentials) : embedded(broker, folder, credentials);
+        return broker.has("url") ? external(broker, base, credentials) : embedded(broker, folder, credentials);
     }
 
     /**
@@ -107,9 +108,9 @@ public final class CollectorReader {
         return broker.make(() -> new BrokerSettings.Embedded(folder, host, port, credentials));
     }
 
-    private static Optional<BrokerSettings> external(Section broker, Optional<Credentials> credentials) {
+    private static Optional<BrokerSettings> external(Section broker, Path base, Optional<Credentials> credentials) {
         Optional<String> url = broker.value("url", CollectorReader::url);
-        Optional<Path> caFile = broker.findText("ca-file").map(Path::of);
+        Optional<Path> caFile = broker.findText("ca-file").map(base::resolve);
         if (caFile.isPresent() && url.isPresent() && !url.get().startsWith("ssl:")) {
             broker.refuse("ca-file", "is of use with TLS only: write the url with mqtts://");
         }

@@ -94,7 +94,6 @@ final class Committer {
                 if (parts.handOff().waiting() == 0) {
                     parts.whenIdle().run();
                 }
-                parts.heard().flushIfDue();
             }
         } catch (InterruptedException e) {
             LOG.debug("Asked to stop");

@@ -1,10 +1,11 @@
 package bagward.collector;
 
+import bagward.clockwork.Clockwork;
+import bagward.clockwork.Pause;
 import bagward.collector.payload.Message;
 import bagward.store.HeardTopic;
 import bagward.store.Payload;
 import bagward.store.QuarantineStore;
-import bagward.store.StoreException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -14,22 +15,29 @@ import java.util.Map;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** Counts messages on topics that nobody configured, and passes them on every two seconds. Safe for several threads. */
-final class HeardTopics {
+/**
+ * Counts messages on topics that nobody configured, and passes them on every two seconds, on a thread of its own: a database
+ * that keeps it waiting keeps no reading waiting. Safe for several threads.
+ */
+final class HeardTopics implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(HeardTopics.class);
     private static final int MOST_TOPICS = 2000;
     private static final int SAMPLE = 400;
-    private static final Duration EVERY = Duration.ofSeconds(2);
+    private static final Pause EVERY = new Pause(Duration.ofSeconds(2), Duration.ofSeconds(2));
 
     private final QuarantineStore store;
     private final Clock clock;
     private final Map<String, HeardTopic> waiting = new LinkedHashMap<>();
     private long total;
-    private long flushedAt = System.nanoTime();
+    private final Clockwork clockwork = Clockwork.resting("keep heard topics", EVERY, this::flush);
 
     HeardTopics(QuarantineStore store, Clock clock) {
         this.store = store;
         this.clock = clock;
+    }
+
+    void start() {
+        clockwork.start();
     }
 
     /** Counts a message; beyond 2000 topics between two flushes only the total grows. */
@@ -51,20 +59,19 @@ final class HeardTopics {
         return total;
     }
 
-    /** Passes on what was counted, if it is time; keeps it if the store is away. */
-    void flushIfDue() {
+    /** Passes on what was counted; keeps it if the store is away. */
+    private void flush() {
         List<HeardTopic> due;
         synchronized (this) {
-            if (waiting.isEmpty() || System.nanoTime() - flushedAt < EVERY.toNanos()) {
+            if (waiting.isEmpty()) {
                 return;
             }
-            flushedAt = System.nanoTime();
             due = List.copyOf(waiting.values());
             waiting.clear();
         }
         try {
             store.heard(due);
-        } catch (StoreException e) {
+        } catch (RuntimeException e) {
             LOG.warn("Topics that were heard are not stored yet: {}", e.getMessage());
             takeBack(due);
         }
@@ -83,5 +90,11 @@ final class HeardTopics {
     private static String sample(Message message) {
         String text = Payload.of(message.bytes()).readable();
         return text.length() > SAMPLE ? text.substring(0, SAMPLE) : text;
+    }
+
+    /** What was counted since the last pass is forgotten: it only tells people what else is there. */
+    @Override
+    public void close() {
+        clockwork.close();
     }
 }

@@ -114,6 +114,7 @@ public final class MqttCollector implements AutoCloseable {
     /** Starts; the first connection is tried again until it stands. */
     public void start() {
         committer.start();
+        heard.start();
         collecting.start();
         if (settings.hearAll()) {
             hearing.start();
@@ -148,6 +149,7 @@ public final class MqttCollector implements AutoCloseable {
         if (settings.hearAll()) {
             hearing.stop();
         }
+        heard.close();
     }
 
     private void receive(Arrival arrival) {

@@ -39,7 +39,8 @@ class CollectorReaderTest {
 
     private Optional<BrokerSettings> broker(String text) {
         Section top = Section.parse("test.yaml", "broker: " + text, inspection);
-        return CollectorReader.broker(top.section("broker"), FOLDER, Secrets.of(Map.of("SECRET", "alder-7")));
+        return CollectorReader.broker(
+                top.section("broker"), FOLDER, Path.of("/etc/bagward"), Secrets.of(Map.of("SECRET", "alder-7")));
     }
 
     /** The sources of sensor s1 with these further keys. */
@@ -63,7 +64,7 @@ class CollectorReaderTest {
                         new BrokerLink(
                                 "ssl://alder.example:8883",
                                 Optional.of(new Credentials("bagward", "alder-7")),
-                                Optional.of(Path.of("ca.pem"))),
+                                Optional.of(Path.of("/etc/bagward/ca.pem"))),
                         20),
                 settings);
     }

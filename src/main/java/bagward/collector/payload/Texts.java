@@ -17,7 +17,7 @@ final class Texts {
 
     /** The first 160 characters of a library's message as one line without control characters. */
     static String oneLine(String message) {
-        String line = message.replaceAll("\\s+", " ").replaceAll("\\p{Cntrl}", "\uFFFD");
+        String line = message.replaceAll("\\s+", " ").replaceAll("\\p{Cc}", "\uFFFD");
         return line.length() > LONGEST_SENTENCE ? line.substring(0, LONGEST_SENTENCE) + "…" : line;
     }
 }
