@@ -12,11 +12,14 @@ import bagward.mould.Crop;
 import bagward.site.form.Entered;
 import bagward.site.page.BagPage;
 import bagward.site.page.BagPage.Choice;
+import bagward.site.view.Warmth;
 import bagward.site.view.Words;
+import bagward.watch.Seasons;
 import bagward.watch.Watch;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -26,10 +29,12 @@ import java.util.Optional;
 final class HeadPages {
     private final Pages pages;
     private final SiteSettings settings;
+    private final Seasons seasons;
 
-    HeadPages(Pages pages, SiteSettings settings) {
+    HeadPages(Pages pages, SiteSettings settings, Seasons seasons) {
         this.pages = pages;
         this.settings = settings;
+        this.seasons = seasons;
     }
 
     void addTo(RoutesConfig routes) {
@@ -60,7 +65,10 @@ final class HeadPages {
                 settings.dampLimitPercent(),
                 whole,
                 actions(head, entered));
-        pages.show(ctx, "bag", "Head " + head.tag(), page);
+        LocalDate today = pages.now().atZone(board().zone()).toLocalDate();
+        BagPage warm =
+                Warmth.of(head, seasons, today, board().zone()).map(page::with).orElse(page);
+        pages.show(ctx, "bag", "Head " + head.tag(), warm);
     }
 
     private Optional<String> crop(Head head) {

@@ -48,7 +48,7 @@ public final class Site implements AutoCloseable {
         routes.before(SafeAnswers::checkSize);
         new Assets(settings.wall()).addTo(routes);
         new StartPages(pages, settings, parts.pollen()).addTo(routes);
-        HeadPages heads = new HeadPages(pages, settings);
+        HeadPages heads = new HeadPages(pages, settings, parts.seasons());
         heads.addTo(routes);
         new EstimatePages(pages, heads, settings).addTo(routes);
         new HeadEntries(pages, heads).addTo(routes);

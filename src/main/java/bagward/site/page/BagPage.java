@@ -208,6 +208,14 @@ public record BagPage(
                 actions);
     }
 
+    /** The same with one more line about the head. */
+    public BagPage with(Fact more) {
+        List<Fact> facts = new ArrayList<>(headFacts);
+        facts.add(more);
+        return new BagPage(
+                tag, place, house, headline, glyph, toDos, bagFacts, facts, climate, tonight, mould, actions);
+    }
+
     /** Material of the newest bag of a head. */
     public static String newestMaterial(Head head) {
         return head.baggings().isEmpty()
