@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
-import java.util.function.Consumer;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -25,7 +24,7 @@ class MouldOrderTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void readings_in_any_order_and_some_twice_give_the_same_report(long seed) {
-        Scenario scenario = scenario(seed, bagThenSwap());
+        Scenario scenario = swap(bag(house(seed)));
         List<Reading> mixed = new ArrayList<>(scenario.readings());
         mixed.addAll(scenario.readings().subList(200, 500));
         Collections.shuffle(mixed, new Random(seed));
@@ -39,7 +38,7 @@ class MouldOrderTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void readings_that_come_a_day_late_change_the_past_as_if_they_had_come_in_time(long seed) {
-        Scenario scenario = scenario(seed, bagThenSwap());
+        Scenario scenario = swap(bag(house(seed)));
         List<Reading> known = new ArrayList<>();
         List<Reading> late = new ArrayList<>();
         for (Reading reading : scenario.readings()) {
@@ -57,14 +56,10 @@ class MouldOrderTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void a_bag_that_is_entered_after_its_swap_gives_the_same_report(long seed) {
-        Scenario inTime = scenario(seed, bagThenSwap());
-        Scenario late = scenario(seed, scenario -> bag(swap(scenario)));
+        Scenario inTime = swap(bag(house(seed)));
+        Scenario late = bag(swap(house(seed)));
 
         assertEquals(report(inTime, inTime.readings()), report(late, late.readings()));
-    }
-
-    private static Consumer<Scenario> bagThenSwap() {
-        return scenario -> swap(bag(scenario));
     }
 
     private static Scenario bag(Scenario scenario) {
@@ -76,7 +71,7 @@ class MouldOrderTest {
     }
 
     /** A house whose air changes every few hours, with gaps. */
-    private static Scenario scenario(long seed, Consumer<Scenario> register) {
+    private static Scenario house(long seed) {
         Random random = new Random(seed);
         Scenario scenario = new Scenario(20);
         double hour = 0;
@@ -86,7 +81,6 @@ class MouldOrderTest {
                     Scenario.SOUTH_POST, hour, until, 10 + 9 * random.nextDouble(), 80 + 19 * random.nextDouble());
             hour = until + (random.nextInt(5) == 0 ? 1.5 : 0);
         }
-        register.accept(scenario);
         return scenario;
     }
 
