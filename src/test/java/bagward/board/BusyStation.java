@@ -16,6 +16,7 @@ import java.util.Random;
 /** A full station, to see what a board costs: two houses heard every minute, with days and nights. */
 public final class BusyStation {
     private static final int SPOTS_A_BAY = 400;
+    private static final int SPOTS_OF_A_SEASON = 800;
 
     private static final Rule[] SEASON_RULES = {
         Scenario.DAMP,
@@ -47,7 +48,7 @@ public final class BusyStation {
      * nights that are damper and warmer or drier and cooler from one to the next.
      */
     static BoardInputs season(int bags, int days, int daysOn) {
-        Scenario scenario = new Scenario(SPOTS_A_BAY).watch(SEASON_RULES);
+        Scenario scenario = new Scenario(SPOTS_OF_A_SEASON).watch(SEASON_RULES);
         double from = 24.0 * 29;
         for (int i = 0; i < bags; i++) {
             double putOn = from + 8 + (24.0 * (days - 29 - daysOn) * i) / bags;
@@ -56,7 +57,7 @@ public final class BusyStation {
                             tag,
                             i % 2 == 0 ? Scenario.SOUTH : Scenario.NORTH,
                             Scenario.AISLE,
-                            1 + i / 2 % SPOTS_A_BAY,
+                            1 + i / 2 % SPOTS_OF_A_SEASON,
                             putOn)
                     .change(new RegisterChange.TakeOff(new TagCode(tag), Scenario.hours(putOn + 24.0 * daysOn)));
         }
