@@ -130,7 +130,8 @@ class OutageIT {
         assertEquals(
                 List.of(3.0, 4.0, 5.0),
                 stored(BARE).stream().map(Reading::value).toList());
-        assertEquals(1, stores.quarantine().quarantinedCount());
+        // The broker may repeat this one too; equal messages are one line.
+        assertEquals(1, stores.quarantine().newestQuarantined(10).size());
         assertEquals("ok", stores.checkIntegrity());
     }
 
