@@ -12,9 +12,9 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * Keeps the outlook and the last week of each house for the hour they were made for. A new one is made ten minutes past the full hour, when
- * the readings of that hour have come in, from the store: it looks back further than the readings in memory. Used under
- * the lock of its owner.
+ * Keeps the outlook of each house for the hour it was made for. A new one is made ten minutes past the full hour, when the
+ * readings of that hour have come in, from the store: it looks back further than the readings in memory. The last week of
+ * each house is told anew with each call, since readings of it may come late. Used under the lock of its owner.
  */
 final class OutlookKeeper {
     private static final Duration ARRIVED = Duration.ofMinutes(10);
@@ -33,11 +33,9 @@ final class OutlookKeeper {
         Instant hour = now.minus(ARRIVED).truncatedTo(ChronoUnit.HOURS);
         boolean fresh = !hour.equals(made);
         for (House house : parts.station().houses()) {
-            if (fresh) {
-                weeks.put(
-                        house.id(),
-                        Lessons.week(parts.station(), house.id(), parts.climateReadings(), parts.foliage(), now));
-            }
+            weeks.put(
+                    house.id(),
+                    Lessons.week(parts.station(), house.id(), parts.climateReadings(), parts.foliage(), now));
             if (fresh || !(outlooks.get(house.id()) instanceof Outlook.Night)) {
                 outlooks.put(house.id(), Lessons.outlook(parts.station(), house.id(), parts.climateReadings(), now));
             }

@@ -12,9 +12,11 @@ import bagward.board.Knowledge;
 import bagward.board.Scenario;
 import bagward.climate.Reading;
 import bagward.clockwork.HandClock;
+import bagward.station.HouseId;
 import bagward.store.SqliteStores;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
@@ -23,6 +25,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What is kept of what was learnt, on a real store. */
 class KnowledgeKeeperTest {
+    private static final HouseId HOUSE = Stations.station().houses().get(0).id();
+
     private final HandClock clock = new HandClock(Scenario.START);
     private final SqliteStores stores;
     private final KnowledgeKeeper keeper;
@@ -76,6 +80,26 @@ class KnowledgeKeeperTest {
         BoardInputs in = lent(24 * 9);
 
         assertEquals(1, at(in).taught().get(0).lesson().stream().count());
+    }
+
+    @Test
+    void the_week_of_a_house_is_told_anew_within_the_hour_when_its_readings_come_late() {
+        Scenario scenario = Scenario.lent();
+        BoardInputs in = scenario.at(60);
+        Instant now = in.now().plusSeconds(1200);
+        double before = keeper.at(now, in.register(), in.readings())
+                .week(HOUSE)
+                .orElseThrow()
+                .unknownHours();
+        stores.readings().append(scenario.upTo(60));
+
+        double after = keeper.at(now.plusSeconds(600), in.register(), in.readings())
+                .week(HOUSE)
+                .orElseThrow()
+                .unknownHours();
+
+        assertEquals(168, before);
+        assertEquals(168 - 60, after, 1);
     }
 
     @Test
