@@ -3,11 +3,12 @@ package bagward.site;
 import bagward.site.api.BoardAnswer;
 import bagward.site.api.HealthAnswer;
 import bagward.site.api.TonightAnswer;
+import bagward.site.page.HealthPage;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
 
-/** What other programs may read: board and health as JSON. Safe for use by several threads. */
+/** What other programs may read: board and health as JSON; people see the health as a page. Safe for use by several threads. */
 final class JsonInterface {
     private final JsonAnswers json = new JsonAnswers();
     private final Pages pages;
@@ -33,7 +34,18 @@ final class JsonInterface {
 
     private void health(Context ctx) {
         HealthAnswer health = HealthAnswer.of(pages.watch().health(), pages.now());
-        ctx.status(health.well() ? 200 : 503);
-        json.answer(ctx, health);
+        ctx.status(health.well() ? 200 : 503).header("Vary", "Accept");
+        if (ofPerson(ctx)) {
+            pages.show(ctx, "health", "How the watch runs", HealthPage.of(health, pages.now()));
+        } else {
+            json.answer(ctx, health);
+        }
+    }
+
+    /** Browsers name HTML among what they accept; programs that name nothing in particular get JSON. */
+    private static boolean ofPerson(Context ctx) {
+        return Optional.ofNullable(ctx.header("Accept"))
+                .filter(accepted -> accepted.contains("text/html"))
+                .isPresent();
     }
 }

@@ -77,7 +77,10 @@ class DemoWallTest {
     void the_bag_that_fell_shut_has_not_dried_since() {
         BagView shut = MORNING.find(new TagCode("MH-0421")).orElseThrow();
         assertTrue(shut.dampFor().compareTo(Duration.ofHours(30)) > 0, "damp for " + shut.dampFor());
-        assertEquals(Optional.of(Priority.HIGH), shut.worst());
+        assertEquals(Optional.of(Priority.MEDIUM), shut.worst());
+        assertTrue(subjects(MORNING, alarm -> alarm.rule().kind() == RuleKind.BAG_MOULD)
+                .contains("MH-0421"));
+        assertEquals(Set.of(), subjects(MORNING, alarm -> alarm.rule().kind() == RuleKind.BAG_DAMP));
     }
 
     @Test

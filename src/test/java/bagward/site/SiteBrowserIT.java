@@ -47,6 +47,7 @@ class SiteBrowserIT {
             "/season",
             "/sensors",
             "/quarantine",
+            "/health",
             "/sensor/spare-2",
             "/about",
             "/you",

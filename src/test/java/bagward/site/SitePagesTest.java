@@ -170,6 +170,18 @@ class SitePagesTest {
     }
 
     @Test
+    void health_is_a_page_for_people_with_the_parts_in_trouble_first() {
+        HttpResponse<String> well = site.visitor.get("/health", "Accept", "text/html,application/xhtml+xml");
+        assertEquals(200, well.statusCode());
+        assertTrue(well.body().contains("Every part works."), well.body());
+        site.watch.fallIll();
+        HttpResponse<String> ill = site.visitor.get("/health", "Accept", "text/html,application/xhtml+xml");
+        assertEquals(503, ill.statusCode());
+        assertTrue(ill.body().indexOf("in trouble") < ill.body().indexOf(">works<"), ill.body());
+        assertEquals("Accept", header(ill, "Vary"));
+    }
+
+    @Test
     void a_watch_that_stopped_making_boards_is_not_well() {
         site.wait(Duration.ofMinutes(3));
         assertEquals(503, site.visitor.get("/health").statusCode());
