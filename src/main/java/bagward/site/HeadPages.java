@@ -12,6 +12,7 @@ import bagward.mould.Crop;
 import bagward.site.form.Entered;
 import bagward.site.page.BagPage;
 import bagward.site.page.BagPage.Choice;
+import bagward.site.view.DeletedReadings;
 import bagward.site.view.Warmth;
 import bagward.site.view.Words;
 import bagward.watch.Seasons;
@@ -68,7 +69,10 @@ final class HeadPages {
         LocalDate today = pages.now().atZone(board().zone()).toLocalDate();
         BagPage warm =
                 Warmth.of(head, seasons, today, board().zone()).map(page::with).orElse(page);
-        pages.show(ctx, "bag", "Head " + head.tag(), warm);
+        BagPage told = DeletedReadings.of(head, seasons.keptSince(), board().zone())
+                .map(warm::with)
+                .orElse(warm);
+        pages.show(ctx, "bag", "Head " + head.tag(), told);
     }
 
     private Optional<String> crop(Head head) {
