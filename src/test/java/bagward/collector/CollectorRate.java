@@ -1,15 +1,21 @@
 package bagward.collector;
 
+import bagward.store.ReadingStore;
 import bagward.store.SqliteStores;
+import bagward.store.influx.InfluxReadings;
+import bagward.store.influx.InfluxServer;
+import bagward.store.influx.InfluxSettings;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 import org.eclipse.paho.client.mqttv3.IMqttActionListener;
 import org.eclipse.paho.client.mqttv3.IMqttToken;
 import org.eclipse.paho.client.mqttv3.MqttAsyncClient;
@@ -17,8 +23,8 @@ import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
 import org.eclipse.paho.client.mqttv3.MqttException;
 
 /**
- * Measures durable readings a second from publisher to disk, beside a bare client that acknowledges and discards on the
- * same broker. Run with the test classpath; argument: number of messages.
+ * Measures durable readings a second from publisher to disk in both stores, beside a bare client that acknowledges and
+ * discards on the same broker. Run with the test classpath; argument: number of messages.
  */
 final class CollectorRate {
     private static final int IN_FLIGHT = 200;
@@ -30,18 +36,21 @@ final class CollectorRate {
         for (TestBroker.Kind kind : TestBroker.Kind.values()) {
             for (int round = 0; round < 3; round++) {
                 double bare = bare(kind, messages);
-                double collector = collector(kind, messages, false);
-                double hearing = collector(kind, messages, true);
+                double collector = embedded(kind, messages, false);
+                double hearing = embedded(kind, messages, true);
+                double influx = influx(kind, messages);
                 System.out.printf(
                         Locale.ROOT,
-                        "%s round %d: bare %.0f/s, collector %.0f/s (ratio %.2f), hearing all topics %.0f/s (ratio %.2f)%n",
+                        "%s round %d: bare %.0f/s, collector %.0f/s (ratio %.2f), hearing all topics %.0f/s (ratio %.2f), InfluxDB %.0f/s (ratio %.2f)%n",
                         kind,
                         round + 1,
                         bare,
                         collector,
                         collector / bare,
                         hearing,
-                        hearing / bare);
+                        hearing / bare,
+                        influx,
+                        influx / bare);
             }
         }
     }
@@ -65,7 +74,25 @@ final class CollectorRate {
         }
     }
 
-    private static double collector(TestBroker.Kind kind, int messages, boolean hearAll) throws Exception {
+    private static double embedded(TestBroker.Kind kind, int messages, boolean hearAll) throws Exception {
+        return collector(kind, messages, hearAll, SqliteStores::readings);
+    }
+
+    private static double influx(TestBroker.Kind kind, int messages) throws Exception {
+        try (InfluxServer server = InfluxServer.start(Files.createTempDirectory("rate"))) {
+            InfluxSettings settings =
+                    new InfluxSettings(server.url(), "rate", Optional.empty(), Optional.empty(), Optional.empty());
+            return collector(
+                    kind,
+                    messages,
+                    false,
+                    stores -> InfluxReadings.open(settings, stores.quarantine(), Clock.systemUTC()));
+        }
+    }
+
+    private static double collector(
+            TestBroker.Kind kind, int messages, boolean hearAll, Function<SqliteStores, ReadingStore> readings)
+            throws Exception {
         Path folder = Files.createTempDirectory("rate");
         CollectorSettings usual = CollectorSettings.USUAL;
         CollectorSettings settings = new CollectorSettings(
@@ -85,9 +112,9 @@ final class CollectorRate {
                         broker.settings(),
                         settings,
                         MqttCollectorTest.SOURCES,
-                        stores.readings(),
+                        readings.apply(stores),
                         stores.quarantine(),
-                        readings -> readings.forEach(r -> all.countDown()))) {
+                        stored -> stored.forEach(r -> all.countDown()))) {
             collector.start();
             while (!collector.state().connected()) {
                 Thread.sleep(10);
