@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -146,7 +147,7 @@ final class CollectorRate {
                 room.release();
             }
         };
-        long second = 1_700_000_000L;
+        long second = Instant.now().getEpochSecond() - messages;
         for (int i = 0; i < messages; i++) {
             room.acquire();
             byte[] payload = ("{\"t\":21.5,\"at\":" + (second + i) + "}").getBytes(StandardCharsets.UTF_8);
