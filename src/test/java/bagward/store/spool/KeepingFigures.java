@@ -80,7 +80,7 @@ final class KeepingFigures {
             List<Reading> batch = new ArrayList<>(BATCH);
             for (long i = done; i < done + BATCH; i++) {
                 SeriesId series = new SeriesId(new SensorId("air-" + i % SERIES), Quantity.HUMIDITY);
-                batch.add(Reading.of(series, Samples.START.plusSeconds(60 * (i / SERIES)), 50 + i % 37));
+                batch.add(Reading.of(series, Samples.START.plusSeconds(60 * (i / SERIES)), 50 + (double) (i % 37)));
             }
             store.append(batch);
         }
