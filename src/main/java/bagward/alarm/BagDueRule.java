@@ -27,7 +27,10 @@ public final class BagDueRule {
         if (now.isBefore(from)) {
             return new Verdict(key, Verdict.Outcome.CLEAR, putOn, past, on);
         }
-        String late = Words.duration(Duration.between(due, now));
-        return new Verdict(key, Verdict.Outcome.HOLDS, from, past, on + ", was due to come off " + late + " ago");
+        return new Verdict(key, Verdict.Outcome.HOLDS, from, past, on + ", " + due(Duration.between(due, now)));
+    }
+
+    private static String due(Duration late) {
+        return late.toMinutes() < 1 ? "due to come off now" : "was due to come off " + Words.duration(late) + " ago";
     }
 }

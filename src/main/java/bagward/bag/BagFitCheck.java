@@ -55,15 +55,26 @@ public final class BagFitCheck {
         double doubt = Math.sqrt(taught.variance(day));
         Spread expected = new Spread(taught.at(day), Math.hypot(doubt, PAIR_ERROR / room));
         double closure = hours.closure(from, now, taught.offset());
-        String numbers = String.format(
+        String numbers = numbers(closure, now - from, expected);
+        return new BagFit(sitting.verdict(), at, grid.at(sitting.since() * each), closure, expected, numbers);
+    }
+
+    /** What was found, in words: "Closure 0.98 over the last 2 h, expected 0.56 (0.45 to 0.66).", with the 90 % interval. */
+    static String numbers(double closure, int hours, Spread expected) {
+        double half = Coverage.NINETY.deviations() * expected.deviation();
+        return String.format(
                 Locale.ROOT,
                 "Closure %.2f over the last %d h, expected %.2f (%.2f to %.2f).",
-                closure,
-                now - from,
-                expected.mean(),
-                Math.max(0, expected.mean() - Coverage.NINETY.deviations() * expected.deviation()),
-                Math.min(1, expected.mean() + Coverage.NINETY.deviations() * expected.deviation()));
-        return new BagFit(sitting.verdict(), at, grid.at(sitting.since() * each), closure, expected, numbers);
+                share(closure),
+                hours,
+                share(expected.mean()),
+                share(expected.mean() - half),
+                share(expected.mean() + half));
+    }
+
+    /** Closure as people read it: what lies beyond 0 to 1 is error of the sensors. */
+    private static double share(double closure) {
+        return Math.max(0, Math.min(1, closure));
     }
 
     /** The same bag without the readings of hours in which it did not sit well: those would teach what is not so. */

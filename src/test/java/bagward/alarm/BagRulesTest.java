@@ -103,6 +103,7 @@ class BagRulesTest {
         Verdict at = BagDueRule.judge(rule(RuleKind.BAG_DUE, 0, 0), TAG, START, due, due);
         assertEquals(Verdict.Outcome.HOLDS, at.outcome());
         assertEquals(due, at.since());
+        assertEquals("on for 7 days, due to come off now", at.message());
         Verdict late = BagDueRule.judge(rule(RuleKind.BAG_DUE, 2, 0), TAG, START, due, hours(9.5 * 24));
         assertEquals(hours(9 * 24), late.since());
         assertEquals("on for 9.5 days, was due to come off 2.5 days ago", late.message());
