@@ -32,6 +32,17 @@ public final class Mosquitto implements AutoCloseable {
 
     /** The same with further lines of configuration. */
     public static Mosquitto start(Path folder, String more) throws IOException {
+        return plain(folder, """
+                allow_anonymous true
+                autosave_on_changes false
+                autosave_interval 1
+                max_queued_messages 0
+                %s
+                """.formatted(more));
+    }
+
+    /** One that keeps its messages in a folder as Debian's does; all else as those lines say, or by its own defaults. */
+    static Mosquitto plain(Path folder, String lines) throws IOException {
         if (!Files.isExecutable(PROGRAM)) {
             throw new IllegalStateException(
                     PROGRAM + " is missing: install the Debian package 'mosquitto' (apt-get install mosquitto)");
@@ -41,15 +52,11 @@ public final class Mosquitto implements AutoCloseable {
         Files.createDirectories(folder);
         Files.writeString(folder.resolve("mosquitto.conf"), """
                 listener %d 127.0.0.1
-                allow_anonymous true
                 persistence true
                 persistence_location %s/
-                autosave_on_changes false
-                autosave_interval 1
-                max_queued_messages 0
                 user %s
                 %s
-                """.formatted(port, folder.toAbsolutePath(), user, more));
+                """.formatted(port, folder.toAbsolutePath(), user, lines));
         return new Mosquitto(folder, port, launch(folder, port));
     }
 

@@ -1,12 +1,17 @@
 package bagward.collector;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.paho.client.mqttv3.IMqttToken;
 import org.eclipse.paho.client.mqttv3.MqttAsyncClient;
 import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
 import org.eclipse.paho.client.mqttv3.MqttException;
 
 /** A sensor: each message is with the broker when its method returns. */
 final class Publisher implements AutoCloseable {
+    private static final int MANY = 250;
+
     private final MqttAsyncClient client;
 
     Publisher(BrokerLink link) throws MqttException {
@@ -19,6 +24,21 @@ final class Publisher implements AutoCloseable {
 
     void publish(String topic, String payload) throws MqttException {
         publish(topic, payload.getBytes(StandardCharsets.UTF_8), false);
+    }
+
+    /** Publishes the numbers below a count, many under way at once. */
+    void publishNumbers(String topic, int count) throws MqttException {
+        List<IMqttToken> underWay = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            byte[] number = Integer.toString(i).getBytes(StandardCharsets.UTF_8);
+            underWay.add(client.publish(topic, number, 1, false));
+            if (underWay.size() == MANY || i == count - 1) {
+                for (IMqttToken token : underWay) {
+                    token.waitForCompletion(10_000);
+                }
+                underWay.clear();
+            }
+        }
     }
 
     void retain(String topic, String payload) throws MqttException {
