@@ -12,6 +12,7 @@ import java.time.Instant;
  * @param certainHours wet time between start and end even if the lower end of the humidity interval is true, h
  * @param possibleHours wet time of the spell around it if the upper end is true, h; spells that run together at the
  *     upper end each state the whole
+ * @param joinsBefore whether it runs together with the spell before it if the upper end is true
  * @param unknownHours time without data between start and end, h
  */
 public record WetSpell(
@@ -21,4 +22,5 @@ public record WetSpell(
         double meanCelsius,
         double certainHours,
         double possibleHours,
+        boolean joinsBefore,
         double unknownHours) {}

@@ -26,23 +26,28 @@ public final class WetSpells {
         WetPieces certain = WetPieces.of(climate, rule, Level.CERTAIN);
         List<Run> possible = runs(WetPieces.of(climate, rule, Level.POSSIBLE), dryBreak);
         List<WetSpell> spells = new ArrayList<>();
+        Run widestBefore = null;
         for (Run run : runs(likely, dryBreak)) {
-            long certainCells = certain.cellsWithin(run.first, run.end);
-            long possibleCells = possible.stream()
-                    .filter(p -> p.first <= run.first && p.end >= run.end)
-                    .mapToLong(Run::cells)
-                    .findFirst()
-                    .orElse(run.cells);
+            Run widest = around(run, possible);
             spells.add(new WetSpell(
                     climate.grid().at(run.first),
                     climate.grid().at(run.end),
                     likely.hoursOf(run.cells),
                     run.degrees / run.cells,
-                    likely.hoursOf(certainCells),
-                    likely.hoursOf(possibleCells),
+                    likely.hoursOf(certain.cellsWithin(run.first, run.end)),
+                    likely.hoursOf(widest.cells),
+                    widest.equals(widestBefore),
                     likely.hoursOf(run.unknown)));
+            widestBefore = widest;
         }
         return spells;
+    }
+
+    private static Run around(Run run, List<Run> possible) {
+        return possible.stream()
+                .filter(p -> p.first <= run.first && p.end >= run.end)
+                .findFirst()
+                .orElse(run);
     }
 
     private static List<Run> runs(WetPieces pieces, DryBreak dryBreak) {

@@ -76,7 +76,8 @@ public final class Scenario {
     static final Rule BATTERY =
             rule("battery", RuleKind.SENSOR_BATTERY, 15, 5, Duration.ZERO, Duration.ZERO, Priority.LOW);
 
-    static final Rule MOULD =
+    /** Calls 12 h before a high mould risk. */
+    public static final Rule MOULD =
             rule("mould", RuleKind.BAG_MOULD, 12, 0, Duration.ZERO, Duration.ofHours(2), Priority.MEDIUM);
 
     static final Rule SHUT =

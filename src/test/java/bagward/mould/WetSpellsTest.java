@@ -94,6 +94,23 @@ class WetSpellsTest {
     }
 
     @Test
+    void spells_that_run_together_at_the_upper_end_say_so_and_each_states_the_whole() {
+        List<WetSpell> spells = spells(Bags.everyMinute()
+                .sureTo(4)
+                .air(2, 15, 96)
+                .air(5, 15, 92)
+                .air(3, 15, 96)
+                .air(6, 15, 60)
+                .air(1, 15, 96));
+        assertEquals(
+                List.of(false, true, false),
+                spells.stream().map(WetSpell::joinsBefore).toList());
+        assertEquals(
+                List.of(10.0, 10.0, 1.0),
+                spells.stream().map(WetSpell::possibleHours).toList());
+    }
+
+    @Test
     void a_gap_is_neither_wet_nor_dry_and_is_counted() {
         WetSpell spell =
                 spells(Bags.everyMinute().air(2, 15, 97).gap(6).air(2, 15, 97)).get(0);

@@ -94,7 +94,7 @@ abstract class WatchStage {
         return putOn(new TagCode(tag), spot, 0);
     }
 
-    private static RegisterChange putOn(TagCode tag, int spot, double hour) {
+    static RegisterChange putOn(TagCode tag, int spot, double hour) {
         House house = Stations.station().houses().get(0);
         return new RegisterChange.PutOn(
                 tag,

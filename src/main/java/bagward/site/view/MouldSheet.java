@@ -6,7 +6,6 @@ import bagward.mould.RiskBand;
 import bagward.mould.WetSpell;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 
 /**
@@ -33,7 +32,7 @@ public record MouldSheet(List<Spell> spells, int left, List<Organism> organisms)
      * @param wet wet hours by the best value
      * @param celsius mean temperature of the wet time
      * @param certain wet hours even if the lower end of the interval is true
-     * @param possible wet hours if the upper end is true
+     * @param possible wet hours if the upper end is true; of spells that then run together the newest tells them for all
      * @param unknown hours without data in it
      */
     public record Spell(
@@ -51,26 +50,42 @@ public record MouldSheet(List<Spell> spells, int left, List<Organism> organisms)
 
     /** The sheet of a report. */
     public static MouldSheet of(MouldReport report, ZoneId zone) {
-        List<WetSpell> newestFirst = new ArrayList<>(report.spells());
-        Collections.reverse(newestFirst);
+        List<WetSpell> spells = report.spells();
+        List<Spell> newestFirst = new ArrayList<>();
+        for (int i = spells.size() - 1; i >= Math.max(0, spells.size() - MOST_SPELLS); i--) {
+            newestFirst.add(spell(spells.get(i), possible(spells, i), zone));
+        }
         return new MouldSheet(
-                newestFirst.stream()
-                        .limit(MOST_SPELLS)
-                        .map(spell -> spell(spell, zone))
-                        .toList(),
-                Math.max(0, newestFirst.size() - MOST_SPELLS),
+                newestFirst,
+                spells.size() - newestFirst.size(),
                 report.risks().stream().map(MouldSheet::organism).toList());
     }
 
-    private static Spell spell(WetSpell spell, ZoneId zone) {
+    private static String possible(List<WetSpell> spells, int place) {
+        if (place + 1 < spells.size() && spells.get(place + 1).joinsBefore()) {
+            return "with the newer";
+        }
+        int first = place;
+        while (spells.get(first).joinsBefore()) {
+            first--;
+        }
+        String older = first == place ? "" : ", together with " + (place - first) + " older";
+        return hours(spells.get(place).possibleHours()) + older;
+    }
+
+    private static Spell spell(WetSpell spell, String possible, ZoneId zone) {
         return new Spell(
                 Words.dayAndClock(spell.start(), zone),
                 Words.dayAndClock(spell.end(), zone),
-                Words.oneDecimal(spell.hours()) + " h",
+                hours(spell.hours()),
                 Words.oneDecimal(spell.meanCelsius()) + " °C",
-                Words.oneDecimal(spell.certainHours()) + " h",
-                Words.oneDecimal(spell.possibleHours()) + " h",
-                Words.oneDecimal(spell.unknownHours()) + " h");
+                hours(spell.certainHours()),
+                possible,
+                hours(spell.unknownHours()));
+    }
+
+    private static String hours(double hours) {
+        return Words.oneDecimal(hours) + " h";
     }
 
     private static Organism organism(OrganismRisk risk) {

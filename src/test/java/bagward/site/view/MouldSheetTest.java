@@ -44,6 +44,15 @@ class MouldSheetTest {
     }
 
     @Test
+    void possible_hours_of_spells_that_run_together_are_told_once() {
+        List<String> possible =
+                sheet(List.of(spell(13, false), spell(21, false), spell(21, true), spell(21, true))).spells().stream()
+                        .map(MouldSheet.Spell::possible)
+                        .toList();
+        assertEquals(List.of("21.0 h, together with 2 older", "with the newer", "with the newer", "13.0 h"), possible);
+    }
+
+    @Test
     void the_newest_spells_come_first_and_older_ones_are_counted() {
         MouldSheet sheet = sheet(15);
         assertEquals(12, sheet.spells().size());
@@ -60,13 +69,20 @@ class MouldSheetTest {
     }
 
     private static MouldSheet sheet(int spells) {
-        WetSpell spell = new WetSpell(START, START.plus(Duration.ofHours(11)), 9.5, 12.3, 4, 13, 0.5);
+        return sheet(Collections.nCopies(spells, spell(13, false)));
+    }
+
+    private static WetSpell spell(double possibleHours, boolean joinsBefore) {
+        return new WetSpell(START, START.plus(Duration.ofHours(11)), 9.5, 12.3, 4, possibleHours, joinsBefore, 0.5);
+    }
+
+    private static MouldSheet sheet(List<WetSpell> spells) {
         BandTimes never = new BandTimes(Optional.empty(), Optional.empty(), Optional.empty());
         return MouldSheet.of(
                 new MouldReport(
                         new RiskAssessment(RiskBand.NONE, "", "", 0, 0),
                         List.of(new OrganismRisk(ROW, RiskBand.NONE, 0, never, "", RiskBand.NONE, RiskBand.HIGH)),
-                        Collections.nCopies(spells, spell)),
+                        spells),
                 ZONE);
     }
 }
