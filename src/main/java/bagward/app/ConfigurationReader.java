@@ -135,7 +135,7 @@ final class ConfigurationReader {
         Optional<Crop> usual = top.has("crop")
                 ? top.choice("crop", byName)
                 : Optional.of(seeds.crops().get(0));
-        return usual.map(crop -> new Crops(crop, seeds.crops()));
+        return usual.map(crop -> new Crops(crop, seeds.crops(), seeds.storage()));
     }
 
     private static List<Rule> rules(

@@ -12,6 +12,8 @@ import bagward.mould.Crop;
 import bagward.mould.CropsReader;
 import bagward.mould.Organism;
 import bagward.mould.OrganismsReader;
+import bagward.mould.Storage;
+import bagward.mould.StorageReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,9 +26,11 @@ import java.util.Optional;
  * @param materials bag materials
  * @param organisms the mould table
  * @param crops what heads bear and how long they take, the usual one first
+ * @param storage drying and keeping of seed
  * @param rules alarm rules
  */
-record Seeds(List<BagMaterial> materials, List<Organism> organisms, List<Crop> crops, List<Rule> rules) {
+record Seeds(
+        List<BagMaterial> materials, List<Organism> organisms, List<Crop> crops, Storage storage, List<Rule> rules) {
     Seeds {
         materials = List.copyOf(materials);
         organisms = List.copyOf(organisms);
@@ -37,7 +41,7 @@ record Seeds(List<BagMaterial> materials, List<Organism> organisms, List<Crop> c
     /**
      * Reads the seeds.
      *
-     * @param folder a folder with bag-materials.yaml, organisms.yaml, crops.yaml and rules.yaml; files that it lacks, or all if there
+     * @param folder a folder with bag-materials.yaml, organisms.yaml, crops.yaml, storage.yaml and rules.yaml; files that it lacks, or all if there
      *     is no folder, are those that came with the program
      * @throws RefusedInputException with every fault of a file
      */
@@ -46,6 +50,7 @@ record Seeds(List<BagMaterial> materials, List<Organism> organisms, List<Crop> c
                 materials(text(folder, "bag-materials.yaml")),
                 OrganismsReader.parse("organisms.yaml", text(folder, "organisms.yaml")),
                 CropsReader.parse("crops.yaml", text(folder, "crops.yaml")),
+                StorageReader.parse("storage.yaml", text(folder, "storage.yaml")),
                 rules(text(folder, "rules.yaml")));
     }
 

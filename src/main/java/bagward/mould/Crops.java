@@ -8,12 +8,13 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * The crops of a station.
+ * The crops of a station, and what is known of keeping their seed.
  *
  * @param usual the crop of heads whose line has none of its own
  * @param all every crop that is known, the usual one among them
+ * @param storage drying and keeping of seed, the same for all
  */
-public record Crops(Crop usual, List<Crop> all) {
+public record Crops(Crop usual, List<Crop> all, Storage storage) {
     /** Copies the list; refuses one without the usual crop. */
     public Crops {
         all = List.copyOf(all);
@@ -23,8 +24,8 @@ public record Crops(Crop usual, List<Crop> all) {
     }
 
     /** A station with one crop. */
-    public static Crops only(Crop crop) {
-        return new Crops(crop, List.of(crop));
+    public static Crops only(Crop crop, Storage storage) {
+        return new Crops(crop, List.of(crop), storage);
     }
 
     /** Their short names. */

@@ -31,6 +31,7 @@ import bagward.mould.DryBreak;
 import bagward.mould.HeatLimits;
 import bagward.mould.NightRule;
 import bagward.mould.Organism;
+import bagward.mould.Seeds;
 import bagward.mould.WetnessInfection;
 import bagward.station.Bay;
 import bagward.station.BayId;
@@ -285,7 +286,7 @@ public final class Scenario {
                 new HeldReadings().take(inThisOrder),
                 rules,
                 List.of(BOTRYTIS),
-                new Crops(CROP, List.of(CROP, TENDER)));
+                new Crops(CROP, List.of(CROP, TENDER), Seeds.storage()));
     }
 
     static BagMaterial material() {

@@ -33,6 +33,7 @@ import bagward.document.Section;
 import bagward.mould.Crops;
 import bagward.mould.CropsReader;
 import bagward.mould.OrganismsReader;
+import bagward.mould.StorageReader;
 import bagward.station.Bay;
 import bagward.station.BayId;
 import bagward.station.House;
@@ -172,7 +173,9 @@ final class AlarmSeasons {
                 SortedReadings.of(series, new bagward.board.HeldReadings().take(readings), begin, end),
                 rules,
                 OrganismsReader.parse("organisms.yaml", text("organisms.yaml")),
-                Crops.only(CropsReader.parse("crops.yaml", text("crops.yaml")).get(0)));
+                Crops.only(
+                        CropsReader.parse("crops.yaml", text("crops.yaml")).get(0),
+                        StorageReader.parse("storage.yaml", text("storage.yaml"))));
         Rehearsal rehearsal = new Rehearsal(in, from, Duration.ofMinutes(10));
         List<RehearsedAlarm> alarms = new ArrayList<>();
         rehearsal.heads().forEach(head -> alarms.addAll(rehearsal.of(head)));

@@ -18,6 +18,7 @@ import bagward.mould.Crops;
 import bagward.mould.CropsReader;
 import bagward.mould.Organism;
 import bagward.mould.OrganismsReader;
+import bagward.mould.StorageReader;
 import bagward.station.Station;
 import bagward.station.StationReader;
 import java.io.IOException;
@@ -69,7 +70,7 @@ final class DemoDocuments {
 
     Crops crops() {
         List<Crop> all = CropsReader.parse("crops.yaml", text("crops.yaml"));
-        return new Crops(all.get(0), all);
+        return new Crops(all.get(0), all, StorageReader.parse("storage.yaml", text("storage.yaml")));
     }
 
     List<RegisterChange> changes() {

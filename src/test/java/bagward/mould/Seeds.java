@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** The reference data that a new store is sown with, as tests read it. */
-final class Seeds {
+public final class Seeds {
     private Seeds() {}
 
     static List<Organism> organisms() {
@@ -16,6 +16,11 @@ final class Seeds {
 
     static List<Crop> crops() {
         return CropsReader.parse("crops.yaml", text("crops.yaml"));
+    }
+
+    /** What is known of keeping seed. */
+    public static Storage storage() {
+        return StorageReader.parse("storage.yaml", text("storage.yaml"));
     }
 
     private static String text(String name) {
