@@ -3,6 +3,7 @@ package bagward.alarm;
 import bagward.climate.Reading;
 import bagward.climate.ReadingSource;
 import bagward.climate.SeriesId;
+import bagward.climate.TimedValues;
 import bagward.station.Sensor;
 import java.time.Duration;
 import java.time.Instant;
@@ -77,17 +78,16 @@ public final class SensorSilentRule {
 
     /** Since when readings have come without a silence, as far back as the off-delay asks. */
     private Instant backSince(SeriesId series, Duration patience, Instant newest) {
-        Instant first = newest;
-        List<Reading> recent =
-                readings.readings(series, now.minus(rule.offDelay()).minus(patience), now.plusMillis(1));
+        TimedValues recent = readings.values(series, now.minus(rule.offDelay()).minus(patience), now.plusMillis(1));
+        long first = newest.toEpochMilli();
         for (int i = recent.size() - 1; i >= 0; i--) {
-            Instant at = recent.get(i).measuredAt();
-            if (at.plus(patience).isBefore(first)) {
-                return first;
+            long at = recent.millisAt(i);
+            if (at + patience.toMillis() < first) {
+                break;
             }
-            first = at.isBefore(first) ? at : first;
+            first = Math.min(first, at);
         }
-        return first;
+        return first < newest.toEpochMilli() ? Instant.ofEpochMilli(first) : newest;
     }
 
     private static String says(Sensor sensor, List<Heard> silent, Duration quiet) {

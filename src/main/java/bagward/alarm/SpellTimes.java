@@ -6,8 +6,8 @@ import java.time.Instant;
 import java.util.function.Consumer;
 
 /**
- * The instants at which the newest {@link Spell} of a series may become another one. Between two of them it only lasts
- * longer. Some instants are told at which nothing changes, none is left out.
+ * The instants at which the newest {@link Spell} of a series becomes another one, or known again. Between two of them it
+ * only lasts longer.
  */
 public final class SpellTimes {
     private SpellTimes() {}
@@ -21,23 +21,24 @@ public final class SpellTimes {
      */
     public static void tell(RegularSeries series, double limit, double deadband, Consumer<Instant> times) {
         TimeGrid grid = series.grid();
+        long freshCells = Spell.FRESH.toSeconds() / grid.step().toSeconds();
         int last = -1;
-        int lastSide = 0;
+        boolean lastAbove = false;
         for (int i = 0; i < grid.size(); i++) {
             double value = series.valueOrNaN(i);
             if (Double.isNaN(value)) {
                 continue;
             }
-            int side = value >= limit ? 1 : value < limit - deadband ? -1 : 0;
-            boolean lapsed = last >= 0 && grid.at(last + 1).plus(Spell.FRESH).isBefore(grid.at(i));
+            boolean above = value >= (lastAbove ? limit - deadband : limit);
+            boolean lapsed = last >= 0 && i - last - 1 > freshCells;
             if (lapsed) {
                 times.accept(lapse(grid, last));
             }
-            if (last < 0 || lapsed || side != lastSide) {
+            if (last < 0 || lapsed || above != lastAbove) {
                 times.accept(grid.at(i));
             }
             last = i;
-            lastSide = side;
+            lastAbove = above;
         }
         if (last >= 0) {
             times.accept(lapse(grid, last));

@@ -1,7 +1,7 @@
 package bagward.alarm;
 
+import bagward.units.Decimals;
 import java.time.Duration;
-import java.util.Locale;
 
 /** Numbers as sentences about alarms write them. */
 final class Words {
@@ -21,7 +21,7 @@ final class Words {
 
     /** A number with at most so many digits after the point, and none for nothing. */
     static String number(double value, int digits) {
-        String text = String.format(Locale.ROOT, "%." + digits + "f", value);
+        String text = Decimals.fixed(value, digits);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
 }

@@ -34,7 +34,8 @@ final class FilmDoubt {
      */
     void cell(int i, BagBalance balance, double night, double below, double above) {
         double percent = Math.max(balance.humidity(), balance.drivenHumidity());
-        likely.set(i, balance.filmWet());
+        boolean wet = balance.filmWet();
+        mark(likely, i, wet);
         if (percent + above < SURELY_DRY) {
             return;
         }
@@ -42,10 +43,21 @@ final class FilmDoubt {
         double reach = Coverage.EIGHTY.deviations() * cooling.deviation();
         double most = dewPointHumidity(balance, night * (cooling.mean() + reach));
         double least = dewPointHumidity(balance, night * Math.max(0, cooling.mean() - reach));
-        boolean wet = balance.filmWet();
         double margin = percent - middle;
-        possible.set(i, wet || margin + Math.hypot(NARROWER * above, middle - most) >= 0);
-        certain.set(i, wet && margin - Math.hypot(NARROWER * below, least - middle) >= 0);
+        mark(possible, i, wet || margin >= 0 || within(-margin, NARROWER * above, middle - most));
+        mark(certain, i, wet && margin >= 0 && !within(margin, NARROWER * below, least - middle));
+    }
+
+    /** Each cell comes once, and clearing one that was never set is dear in a bit set. */
+    private static void mark(BitSet set, int i, boolean value) {
+        if (value) {
+            set.set(i);
+        }
+    }
+
+    /** Whether a distance lies within two doubts that are independent of each other. */
+    private static boolean within(double distance, double doubt, double other) {
+        return distance * distance <= doubt * doubt + other * other;
     }
 
     /** Humidity at which a film that is colder than the air of the bag is at dew point, %RH. */

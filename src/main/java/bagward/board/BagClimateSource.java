@@ -11,7 +11,6 @@ import bagward.bag.Head;
 import bagward.bag.JoinedClimates;
 import bagward.bag.MaterialId;
 import bagward.bag.MaterialLearning;
-import bagward.bag.NightOutlook;
 import bagward.bag.Outlook;
 import bagward.bag.SensorLoan;
 import bagward.climate.Climate;
@@ -41,6 +40,7 @@ final class BagClimateSource {
     private final BoardInputs in;
     private final Places places;
     private final ClearSkyTable sky;
+    private final BagOutlooks outlooks;
     private final Map<MaterialId, MaterialLearning> learnt = new HashMap<>();
 
     /**
@@ -48,7 +48,17 @@ final class BagClimateSource {
      * @param until end of the time that is looked at
      */
     BagClimateSource(BoardInputs in, Instant from, Instant until) {
+        this(in, from, until, new BagOutlooks());
+    }
+
+    /**
+     * The same with outlooks that others use too.
+     *
+     * @param outlooks of bags of the same station
+     */
+    BagClimateSource(BoardInputs in, Instant from, Instant until, BagOutlooks outlooks) {
         this.in = in;
+        this.outlooks = outlooks;
         Instant earliest = until.minus(LONGEST);
         Instant start = from.isBefore(earliest) ? earliest : from;
         // The grid holds the cell of "until" itself, so the newest reading is on it.
@@ -91,7 +101,7 @@ final class BagClimateSource {
 
     /** What is to be expected in a bag under an outlook of its house. */
     BagOutlook tonight(BagBelief belief, Outlook.Night night) {
-        return NightOutlook.inBag(night, belief, sky);
+        return outlooks.of(night, belief, sky);
     }
 
     /** Where a head stands. */

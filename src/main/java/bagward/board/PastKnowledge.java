@@ -36,6 +36,7 @@ final class PastKnowledge {
     private final Duration fitEvery;
     private final boolean anyLoan;
     private final PastOutlooks outlooks;
+    private final BagOutlooks bagOutlooks = new BagOutlooks();
     private final Map<Instant, List<Taught>> taught = new HashMap<>();
     private final Map<Lessons.Lent, Optional<LoanStudy>> ended = new HashMap<>();
 
@@ -72,6 +73,11 @@ final class PastKnowledge {
     /** The instant from which another outlook of a house may hold. */
     Instant nextOutlook(Instant now) {
         return outlooks.next(floor(now, MARK));
+    }
+
+    /** The same for bags, as far as was asked for. */
+    BagOutlooks bagOutlooks() {
+        return bagOutlooks;
     }
 
     /** How a bag sat by the sensor in it; empty if none hung there. */

@@ -23,7 +23,8 @@ final class Places {
     private final ReadingSource readings;
     private final TimeGrid grid;
     private final Instant now;
-    private final Map<Map<Quantity, List<Sensor>>, Place> known = new HashMap<>();
+    private final Map<Where, Place> known = new HashMap<>();
+    private final Map<Map<Quantity, List<Sensor>>, Place> bySources = new HashMap<>();
 
     /**
      * @param grid the cells of all places
@@ -38,11 +39,15 @@ final class Places {
 
     /** A house, or a bay of it; bays that are fed by the same sensors share one climate. */
     Place at(HouseId house, Optional<BayId> bay) {
+        return known.computeIfAbsent(new Where(house, bay), where -> look(house, bay));
+    }
+
+    private Place look(HouseId house, Optional<BayId> bay) {
         Map<Quantity, List<Sensor>> sources = new EnumMap<>(Quantity.class);
         for (Quantity quantity : Quantity.values()) {
             sources.put(quantity, PlaceClimates.sensors(station, house, bay, quantity));
         }
-        return known.computeIfAbsent(
+        return bySources.computeIfAbsent(
                 sources,
                 same -> new Place(PlaceClimates.climate(station, house, bay, readings, grid), same, heard(same)));
     }
@@ -59,4 +64,6 @@ final class Places {
                 .map(Reading::measuredAt)
                 .max(Instant::compareTo);
     }
+
+    private record Where(HouseId house, Optional<BayId> bay) {}
 }

@@ -30,9 +30,11 @@ final class SweptBag {
     private final List<Rule> mouldRules;
     private final SeenBag alone;
     private final VerdictTimes times;
+    /** As of the instants that were looked at last: a look ahead alternates with one at the instant before. */
     private SeenBag seen;
-    private @Nullable Outlook night;
-    private Optional<BagFit> fit = Optional.empty();
+
+    private @Nullable Known known;
+    private @Nullable Known knownBefore;
 
     /**
      * Computes the climate of a bag.
@@ -43,7 +45,11 @@ final class SweptBag {
         this.rehearsal = rehearsal;
         this.head = head;
         this.bagging = bagging;
-        this.source = new BagClimateSource(in, head.baggings().get(0).putOn(), in.now());
+        this.source = new BagClimateSource(
+                in,
+                head.baggings().get(0).putOn(),
+                in.now(),
+                rehearsal.knowledge().bagOutlooks());
         this.mouldRules = in.rules().stream()
                 .filter(rule -> rule.kind() == RuleKind.BAG_MOULD)
                 .toList();
@@ -125,18 +131,32 @@ final class SweptBag {
     private void know(Instant instant) {
         Outlook now = rehearsal.knowledge().outlook(head.spot().house(), instant);
         Optional<BagFit> sits = rehearsal.knowledge().fit(head, bagging, instant);
-        if (now.equals(night) && sits.equals(fit)) {
-            return;
+        Known wanted = known;
+        if (wanted == null || !wanted.isOf(now, sits)) {
+            wanted = knownBefore;
+            if (wanted == null || !wanted.isOf(now, sits)) {
+                wanted = new Known(now, sits, alone.knowing(tonight(now), sits));
+            }
+            knownBefore = known;
+            known = wanted;
         }
-        night = now;
-        fit = sits;
-        Optional<BagOutlook> tonight = now instanceof Outlook.Night outlook
-                ? belief().map(belief -> source.tonight(belief, outlook))
+        seen = wanted.seen();
+    }
+
+    private Optional<BagOutlook> tonight(Outlook now) {
+        return now instanceof Outlook.Night night
+                ? belief().map(belief -> source.tonight(belief, night))
                 : Optional.empty();
-        seen = alone.knowing(tonight, sits);
     }
 
     private Optional<BagBelief> belief() {
         return source.material(bagging).map(material -> source.belief(material, head, bagging));
+    }
+
+    /** The bag with what was known at some instant. */
+    private record Known(Outlook night, Optional<BagFit> fit, SeenBag seen) {
+        boolean isOf(Outlook otherNight, Optional<BagFit> otherFit) {
+            return night.equals(otherNight) && fit.equals(otherFit);
+        }
     }
 }

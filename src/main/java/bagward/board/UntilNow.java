@@ -3,6 +3,7 @@ package bagward.board;
 import bagward.climate.Reading;
 import bagward.climate.ReadingSource;
 import bagward.climate.SeriesId;
+import bagward.climate.TimedValues;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -17,9 +18,19 @@ import java.util.Optional;
 record UntilNow(ReadingSource all, Instant now) implements ReadingSource {
     @Override
     public List<Reading> readings(SeriesId series, Instant from, Instant to) {
-        Instant afterNow = now.plusMillis(1);
-        Instant end = to.isBefore(afterNow) ? to : afterNow;
+        Instant end = end(to);
         return from.isBefore(end) ? sound(all.readings(series, from, end)) : List.of();
+    }
+
+    @Override
+    public TimedValues values(SeriesId series, Instant from, Instant to) {
+        Instant end = end(to);
+        return from.isBefore(end) ? all.values(series, from, end) : TimedValues.of(List.of());
+    }
+
+    private Instant end(Instant to) {
+        Instant afterNow = now.plusMillis(1);
+        return to.isBefore(afterNow) ? to : afterNow;
     }
 
     @Override

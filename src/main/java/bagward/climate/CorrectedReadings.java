@@ -27,8 +27,18 @@ public record CorrectedReadings(ReadingSource raw, List<HumidityCorrection> corr
     @Override
     public List<Reading> readings(SeriesId series, Instant from, Instant to) {
         List<Reading> readings = raw.readings(series, from, to);
-        boolean untouched = corrections.stream().noneMatch(c -> c.sensor().equals(series.sensor()));
-        return untouched ? readings : readings.stream().map(this::corrected).toList();
+        return untouched(series)
+                ? readings
+                : readings.stream().map(this::corrected).toList();
+    }
+
+    @Override
+    public TimedValues values(SeriesId series, Instant from, Instant to) {
+        return untouched(series) ? raw.values(series, from, to) : TimedValues.of(readings(series, from, to));
+    }
+
+    private boolean untouched(SeriesId series) {
+        return corrections.stream().noneMatch(c -> c.sensor().equals(series.sensor()));
     }
 
     @Override

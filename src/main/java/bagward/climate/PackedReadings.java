@@ -48,6 +48,12 @@ final class PackedReadings extends AbstractList<Reading> implements RandomAccess
         return low;
     }
 
+    /** The values in [from, to), without a copy. */
+    TimedValues values(Instant from, Instant to) {
+        int first = firstFrom(from);
+        return new TimedValues(millis, values, first, Math.max(first, firstFrom(to)) - first);
+    }
+
     @Override
     public Reading get(int index) {
         return Reading.of(id, Instant.ofEpochMilli(millis[index]), values[index]);

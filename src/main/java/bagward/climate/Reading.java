@@ -19,7 +19,7 @@ public record Reading(SeriesId series, Instant measuredAt, double value, Set<Rea
     /** Refuses values outside the credible range; cuts the time to milliseconds. */
     public Reading {
         Checks.within(
-                series.toString(),
+                series,
                 value,
                 series.quantity().lowest(),
                 series.quantity().highest(),

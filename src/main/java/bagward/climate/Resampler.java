@@ -2,8 +2,6 @@ package bagward.climate;
 
 import bagward.fault.ImpossibleValueException;
 import java.time.Duration;
-import java.time.Instant;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -19,45 +17,36 @@ import java.util.List;
  * the rule of the store too.
  */
 public final class Resampler {
-    private static final Comparator<Reading> BY_TIME_THEN_VALUE =
-            Comparator.comparing(Reading::measuredAt).thenComparingDouble(Reading::value);
-
     private Resampler() {}
 
     /**
      * Time-weighted cell means.
      *
      * @param grid the cells
-     * @param readings readings of one series in any order; those before the grid count as far as they hold into it
+     * @param readings readings of one series in any order; those before the grid count as far as they hold into it, those
+     *     measured at a wrong time not at all
      * @param hold longest time for which a reading stands when no other follows; above 0
      * @return the series, in the unit of the readings, with gaps as gaps
      * @throws ImpossibleValueException if the hold limit is not above 0
      */
     public static RegularSeries onto(TimeGrid grid, List<Reading> readings, Duration hold) {
+        return onto(grid, TimedValues.of(readings), hold);
+    }
+
+    /** The same for bare values. */
+    public static RegularSeries onto(TimeGrid grid, TimedValues values, Duration hold) {
         if (hold.isNegative() || hold.isZero()) {
             throw new ImpossibleValueException("a hold limit of " + hold + " is impossible: give a time above 0");
         }
         Cells cells = new Cells(grid);
-        List<Reading> ordered = inOrder(readings);
         long holdMillis = hold.toMillis();
-        for (int i = 0; i < ordered.size(); i++) {
-            long from = ordered.get(i).measuredAt().toEpochMilli();
+        int last = values.size() - 1;
+        for (int i = 0; i <= last; i++) {
+            long from = values.millisAt(i);
             long limit = from + holdMillis;
-            long next = i + 1 < ordered.size() ? ordered.get(i + 1).measuredAt().toEpochMilli() : limit;
-            cells.add(from, Math.min(limit, next), ordered.get(i).value());
+            cells.add(from, i < last ? Math.min(limit, values.millisAt(i + 1)) : limit, values.valueAt(i));
         }
         return cells.means();
-    }
-
-    private static List<Reading> inOrder(List<Reading> readings) {
-        Instant last = Instant.MIN;
-        for (Reading reading : readings) {
-            if (!reading.measuredAt().isAfter(last)) {
-                return readings.stream().sorted(BY_TIME_THEN_VALUE).toList();
-            }
-            last = reading.measuredAt();
-        }
-        return readings;
     }
 
     /** Covered time and time-weighted sum of each cell. */

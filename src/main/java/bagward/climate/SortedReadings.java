@@ -36,6 +36,12 @@ public final class SortedReadings implements ReadingSource {
     }
 
     @Override
+    public TimedValues values(SeriesId id, Instant from, Instant to) {
+        PackedReadings all = series.get(id);
+        return all == null ? TimedValues.of(List.of()) : all.values(from, to);
+    }
+
+    @Override
     public Optional<Reading> newest(SeriesId id, Instant atOrBefore) {
         PackedReadings all = series.get(id);
         int after = all == null ? 0 : all.firstFrom(atOrBefore.plusMillis(1));

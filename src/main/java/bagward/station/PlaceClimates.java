@@ -3,13 +3,13 @@ package bagward.station;
 import bagward.climate.Agreement;
 import bagward.climate.Climate;
 import bagward.climate.MergedSeries;
-import bagward.climate.Reading;
 import bagward.climate.ReadingSource;
 import bagward.climate.RegularSeries;
 import bagward.climate.Resampler;
 import bagward.climate.SeriesId;
 import bagward.climate.Site;
 import bagward.climate.TimeGrid;
+import bagward.climate.TimedValues;
 import bagward.units.Quantity;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -80,9 +80,9 @@ public final class PlaceClimates {
     /** One series of a sensor on a grid; readings hold for three expected intervals. */
     public static RegularSeries series(Sensor sensor, Quantity quantity, ReadingSource source, TimeGrid grid) {
         Duration hold = hold(sensor);
-        List<Reading> readings = source.readings(
-                new SeriesId(sensor.id(), quantity), grid.start().minus(hold), grid.end());
-        return Resampler.onto(grid, readings, hold);
+        TimedValues values =
+                source.values(new SeriesId(sensor.id(), quantity), grid.start().minus(hold), grid.end());
+        return Resampler.onto(grid, values, hold);
     }
 
     /** Longest time for which a reading of a sensor stands when no other follows. */
