@@ -2,6 +2,7 @@ package bagward.board;
 
 import bagward.alarm.Alarm;
 import bagward.alarm.AlarmBook;
+import bagward.alarm.Priority;
 import bagward.alarm.Rule;
 import bagward.alarm.RuleId;
 import bagward.alarm.Subject;
@@ -21,6 +22,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
 import java.util.function.Predicate;
 
 /**
@@ -82,7 +84,7 @@ public final class BoardBuilder {
                 in.station().name(),
                 in.station().zone(),
                 assessment.houses(),
-                assessment.bags().stream().map(bag -> marked(bag, listed)).toList(),
+                marked(assessment.bags(), listed),
                 assessment.sensors(),
                 listed,
                 aside,
@@ -110,14 +112,20 @@ public final class BoardBuilder {
         return MouldRisk.report(source.sinceFirst(head, last, inLast), in.organisms(), WetSpells.USUAL_BREAK);
     }
 
-    private static BagView marked(BagView bag, List<AlarmView> listed) {
-        Subject subject = new Subject.Bag(bag.head().tag());
-        return listed.stream()
-                .filter(view -> view.alarm().key().subject().equals(subject))
-                .map(view -> view.rule().priority())
-                .max(Comparator.naturalOrder())
-                .map(bag::withWorst)
-                .orElse(bag);
+    private static List<BagView> marked(List<BagView> bags, List<AlarmView> listed) {
+        Map<Subject, Priority> worst = new HashMap<>();
+        for (AlarmView view : listed) {
+            worst.merge(
+                    view.alarm().key().subject(),
+                    view.rule().priority(),
+                    BinaryOperator.maxBy(Comparator.naturalOrder()));
+        }
+        return bags.stream()
+                .map(bag -> Optional.ofNullable(
+                                worst.get(new Subject.Bag(bag.head().tag())))
+                        .map(bag::withWorst)
+                        .orElse(bag))
+                .toList();
     }
 
     private static List<AlarmView> alarms(BoardInputs in, AlarmBook book, Predicate<Alarm> which) {

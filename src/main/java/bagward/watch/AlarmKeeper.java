@@ -14,7 +14,7 @@ import org.slf4j.LoggerFactory;
 
 /**
  * The alarms as they stand, and their way to disk. What could not be saved is kept and saved with the next step, so that
- * people see their alarms while the store is away. Used by one thread at a time.
+ * people see their alarms while the store is away. Steps are taken by one thread at a time, the book is there for all.
  */
 final class AlarmKeeper {
     private static final Logger LOG = LoggerFactory.getLogger(AlarmKeeper.class);
@@ -22,7 +22,7 @@ final class AlarmKeeper {
     private final AlarmStore store;
     private final List<AlarmEvent> unsaved = new ArrayList<>();
     private AlarmBook saved;
-    private AlarmBook book;
+    private volatile AlarmBook book;
 
     AlarmKeeper(AlarmStore store) {
         this.store = store;

@@ -49,7 +49,12 @@ public final class LiveWatch implements Watch, AutoCloseable {
     private final HealthBook health;
     private final Listeners listeners = new Listeners();
     private final Clockwork ticker;
+    /** Held while a board is made. */
     private final Object ticking = new Object();
+
+    /** Held while alarms move; taken alone or inside the other, and short, so that nobody who confirms waits for a board. */
+    private final Object moving = new Object();
+
     private volatile Latest latest;
 
     /**
@@ -77,7 +82,8 @@ public final class LiveWatch implements Watch, AutoCloseable {
         this.window = ReadingWindow.of(parts.station(), parts.readings(), now().minus(settings.window()));
         this.ticker = Clockwork.resting(
                 "board-ticker", new Pause(settings.shortestPause(), settings.longestPause()), this::tryTick);
-        this.latest = look(now());
+        BoardInputs first = inputs(now(), window);
+        this.latest = moved(first, BoardBuilder.assess(first, alarms.book()));
         health.ticked(latest.board.at(), Duration.ZERO);
         parts.checks().onChange(this::readOtherwise);
     }
@@ -122,7 +128,7 @@ public final class LiveWatch implements Watch, AutoCloseable {
 
     @Override
     public Set<AlarmKey> acknowledge(Set<AlarmKey> keys, String by) {
-        synchronized (ticking) {
+        synchronized (moving) {
             Step step = AlarmEngine.acknowledge(alarms.book(), keys, by, now());
             if (step.changed()) {
                 take(step);
@@ -133,7 +139,7 @@ public final class LiveWatch implements Watch, AutoCloseable {
 
     @Override
     public void act(AlarmAct act) {
-        synchronized (ticking) {
+        synchronized (moving) {
             take(act.on(alarms.book(), now()));
         }
         tryTick();
@@ -178,7 +184,11 @@ public final class LiveWatch implements Watch, AutoCloseable {
             try {
                 Instant now = now();
                 window.forgetBefore(now.minus(settings.window()));
-                publish(look(now));
+                BoardInputs in = inputs(now, window);
+                Assessment assessment = BoardBuilder.assess(in, alarms.book());
+                synchronized (moving) {
+                    publish(moved(in, assessment));
+                }
                 health.ticked(now, Duration.ofNanos(System.nanoTime() - start));
             } catch (RuntimeException e) {
                 LOG.error("the board could not be made; it is tried again", e);
@@ -187,10 +197,9 @@ public final class LiveWatch implements Watch, AutoCloseable {
         }
     }
 
-    private Latest look(Instant now) {
-        BoardInputs in = inputs(now, window);
-        Assessment assessment = BoardBuilder.assess(in, alarms.book());
-        Step step = AlarmEngine.step(alarms.book(), now, assessment.verdicts(), parts.rules());
+    /** Moves the alarms as they stand by now, which may be later than the assessment began. */
+    private Latest moved(BoardInputs in, Assessment assessment) {
+        Step step = AlarmEngine.step(alarms.book(), in.now(), assessment.verdicts(), parts.rules());
         health.saved(alarms.take(step));
         return new Latest(in, assessment, BoardBuilder.board(in, assessment, step.book()));
     }

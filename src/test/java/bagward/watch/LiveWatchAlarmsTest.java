@@ -4,6 +4,7 @@ import static org.awaitility.Awaitility.await;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.alarm.Alarm;
@@ -14,10 +15,13 @@ import bagward.alarm.AlarmPhase;
 import bagward.alarm.Aside;
 import bagward.alarm.RuleId;
 import bagward.fault.RefusedInputException;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -83,6 +87,28 @@ class LiveWatchAlarmsTest extends WatchStage {
         List<AlarmEvent> newest = alarms.newestEvents(20);
         assertEquals(all, newest.stream().map(AlarmEvent::key).collect(Collectors.toSet()));
         assertTrue(newest.stream().allMatch(event -> event.by().equals("Ida")), newest::toString);
+    }
+
+    @Test
+    void an_alarm_is_acknowledged_while_a_slow_board_is_being_made_and_stays_so_on_it() throws InterruptedException {
+        watch.change(List.of(putOn(0)), "Mirja");
+        clock.set(hour(7));
+        hear(house(0, 7, 95));
+        start();
+        await().until(() -> phase().equals(Optional.of(AlarmPhase.UNACKNOWLEDGED)));
+        CountDownLatch slow = new CountDownLatch(1);
+        CountDownLatch begun = holdBoards(slow);
+        try {
+            assertTrue(begun.await(10, TimeUnit.SECONDS), "no board was begun");
+            Set<AlarmKey> done = assertTimeoutPreemptively(
+                    Duration.ofSeconds(10), () -> watch.acknowledge(Set.of(DAMP), "Ida"), "it waits for the board");
+            assertEquals(Set.of(DAMP), done);
+            assertEquals(AlarmPhase.ACKNOWLEDGED, listed().phase());
+        } finally {
+            slow.countDown();
+        }
+        boardAt(7 + 1 / 60.0);
+        assertEquals(AlarmPhase.ACKNOWLEDGED, listed().phase());
     }
 
     private Set<AlarmKey> unseen() {

@@ -28,6 +28,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
@@ -53,6 +54,8 @@ abstract class WatchStage {
             TWENTY_FOUR,
             SystemState.WELL);
 
+    private volatile Runnable onCollector = () -> {};
+
     @BeforeEach
     void open(@TempDir Path folder) {
         file = folder.resolve("bagward.db");
@@ -68,7 +71,30 @@ abstract class WatchStage {
     }
 
     LiveWatch open() {
-        return new LiveWatch(Stations.parts(clock, stores, alarms), () -> collector, QUICK);
+        return new LiveWatch(Stations.parts(clock, stores, alarms), this::collector, QUICK);
+    }
+
+    private WatchedParts collector() {
+        onCollector.run();
+        return collector;
+    }
+
+    /**
+     * Lets each board from now on wait while it looks at the other parts.
+     *
+     * @return is at zero once one waits
+     */
+    CountDownLatch holdBoards(CountDownLatch until) {
+        CountDownLatch begun = new CountDownLatch(1);
+        onCollector = () -> {
+            begun.countDown();
+            try {
+                until.await();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        };
+        return begun;
     }
 
     void restart() {
