@@ -59,7 +59,9 @@ final class DemoCommand implements Callable<Integer> {
         UntilStopped until = UntilStopped.begin();
         TemporaryFolder folder = until.closing(TemporaryFolder.make("bagward-demo"));
         Running running = until.closing(new Running(
-                configuration(folder.path()), StationClock.trusted(clock), WatchSettings.USUAL.forClockSpeed(speed)));
+                configuration(folder.path()),
+                StationClock.trusted(clock, speed),
+                WatchSettings.USUAL.forClockSpeed(speed)));
         DemoPublisher publisher = until.closing(
                 new DemoPublisher(running.brokerLink(), new DemoFeed(seed), clock, new HistoryProgress(out)));
         play(running, publisher, out);

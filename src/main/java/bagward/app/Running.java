@@ -116,7 +116,8 @@ final class Running implements AutoCloseable {
                                     configuration.rehearsedStation(),
                                     configuration.rules(),
                                     () -> PastOnDisk.open(configuration.store()))),
-                            clock)));
+                            clock,
+                            stationClock.pace())));
             collector.start();
         } catch (RuntimeException e) {
             close();

@@ -23,16 +23,18 @@ public final class StationClock {
     private final LongSupplier nanos;
     private final Instant earliest;
     private final boolean watched;
+    private final double pace;
     private Instant lastTime;
     private long lastNanos;
     private Instant evenSince;
     private Optional<Jump> newest = Optional.empty();
 
-    private StationClock(Clock clock, LongSupplier nanos, Instant earliest, boolean watched) {
+    private StationClock(Clock clock, LongSupplier nanos, Instant earliest, boolean watched, double pace) {
         this.clock = clock;
         this.nanos = nanos;
         this.earliest = earliest;
         this.watched = watched;
+        this.pace = pace;
         this.lastTime = clock.instant();
         this.lastNanos = nanos.getAsLong();
         this.evenSince = lastTime;
@@ -44,12 +46,21 @@ public final class StationClock {
      * @param nanos a count of nanoseconds that nobody sets
      */
     public static StationClock watched(Clock clock, LongSupplier nanos) {
-        return new StationClock(clock, nanos, EARLIEST, true);
+        return new StationClock(clock, nanos, EARLIEST, true, 1);
     }
 
-    /** Takes every time for right: for invented times, and clocks that run fast on purpose. */
+    /** Takes every time for right: for invented times. */
     public static StationClock trusted(Clock clock) {
-        return new StationClock(clock, () -> 0, Instant.MIN, false);
+        return trusted(clock, 1);
+    }
+
+    /**
+     * The same for a clock that runs fast on purpose.
+     *
+     * @param pace how many times as fast as real time
+     */
+    public static StationClock trusted(Clock clock, double pace) {
+        return new StationClock(clock, () -> 0, Instant.MIN, false, pace);
     }
 
     /**
@@ -88,6 +99,11 @@ public final class StationClock {
     /** The clock itself. */
     public Clock clock() {
         return clock;
+    }
+
+    /** How many times as fast as real time it runs. */
+    public double pace() {
+        return pace;
     }
 
     /** The newest jump. */

@@ -20,8 +20,13 @@ public final class OutlookWords {
                 + percent(chance.interval().high()) + ")";
     }
 
+    /** A share in per cent; what would be rounded to none or all is neither. */
     private static String percent(double share) {
-        return Long.toString(Math.round(100 * share));
+        long percent = Math.round(100 * share);
+        if (percent <= 0) {
+            return "under 1";
+        }
+        return percent >= 100 ? "over 99" : Long.toString(percent);
     }
 
     /** The outlook in a sentence or two. */

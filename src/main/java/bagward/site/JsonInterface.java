@@ -1,5 +1,6 @@
 package bagward.site;
 
+import bagward.board.Board;
 import bagward.site.api.BoardAnswer;
 import bagward.site.api.HealthAnswer;
 import bagward.site.api.TonightAnswer;
@@ -18,12 +19,15 @@ final class JsonInterface {
     }
 
     void addTo(RoutesConfig routes) {
-        routes.get(
-                "/api/board",
-                ctx -> json.answer(ctx, BoardAnswer.of(pages.watch().board(), pages.now())));
+        routes.get("/api/board", ctx -> json.answer(ctx, board()));
         routes.get("/api/tonight", this::tonight);
         routes.get("/health", this::health);
         new AlarmInterface(pages).addTo(routes);
+    }
+
+    private BoardAnswer board() {
+        Board board = pages.watch().board();
+        return BoardAnswer.of(board, pages.freshness(board));
     }
 
     private void tonight(Context ctx) {
@@ -33,7 +37,7 @@ final class JsonInterface {
     }
 
     private void health(Context ctx) {
-        HealthAnswer health = HealthAnswer.of(pages.watch().health(), pages.now());
+        HealthAnswer health = HealthAnswer.of(pages.watch().health(), pages.now(), pages.boardLimit());
         ctx.status(health.well() ? 200 : 503).header("Vary", "Accept");
         if (ofPerson(ctx)) {
             pages.show(ctx, "health", "How the watch runs", HealthPage.of(health, pages.now()));

@@ -1,9 +1,7 @@
 package bagward.site;
 
-import bagward.site.view.Freshness;
 import bagward.watch.Watch;
 import io.javalin.http.sse.SseClient;
-import java.time.Clock;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
@@ -11,6 +9,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Supplier;
 
 /**
  * Tells open pages that there is a new board, and beats in between so that a page notices a lost link. A page that takes
@@ -20,17 +19,21 @@ final class LiveFeed implements AutoCloseable {
     private static final int MOST_PAGES = 200;
     private static final long BEAT_SECONDS = 5;
 
-    private final Watch watch;
-    private final Clock clock;
+    private final Supplier<String> age;
     private final Set<Page> pages = ConcurrentHashMap.newKeySet();
     private final ExecutorService senders = Executors.newCachedThreadPool(task -> daemon(task, "site-live-sender"));
     private final ScheduledExecutorService beat =
             Executors.newSingleThreadScheduledExecutor(task -> daemon(task, "site-live-beat"));
     private final Watch.Subscription subscription;
 
-    LiveFeed(Watch watch, Clock clock) {
-        this.watch = watch;
-        this.clock = clock;
+    /**
+     * Begins to listen.
+     *
+     * @param watch makes the boards
+     * @param age says how old the newest one is
+     */
+    LiveFeed(Watch watch, Supplier<String> age) {
+        this.age = age;
         this.subscription = watch.listen(board -> tellAll());
         var unused =
                 beat.scheduleAtFixedRate(() -> pages.forEach(this::pump), BEAT_SECONDS, BEAT_SECONDS, TimeUnit.SECONDS);
@@ -69,8 +72,7 @@ final class LiveFeed implements AutoCloseable {
     private void deliver(Page page) {
         try {
             String event = page.newBoard().getAndSet(false) ? "board" : "beat";
-            Freshness freshness = Freshness.of(watch.board(), clock.instant());
-            page.client().sendEvent(event, freshness.sentence());
+            page.client().sendEvent(event, age.get());
             if (page.client().terminated()) {
                 pages.remove(page);
             }

@@ -11,6 +11,7 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Map;
 
@@ -22,10 +23,12 @@ final class Pages {
             TemplateEngine.createPrecompiled(null, gg.jte.ContentType.Html, null, "bagward.site.templates");
     private final Watch watch;
     private final Clock clock;
+    private final double pace;
 
-    Pages(Watch watch, Clock clock) {
+    Pages(Watch watch, Clock clock, double pace) {
         this.watch = watch;
         this.clock = clock;
+        this.pace = pace;
     }
 
     Watch watch() {
@@ -34,6 +37,21 @@ final class Pages {
 
     Instant now() {
         return clock.instant();
+    }
+
+    /** How old the newest board is. */
+    Freshness freshness() {
+        return freshness(watch.board());
+    }
+
+    /** How old a board is. */
+    Freshness freshness(Board board) {
+        return Freshness.of(board, now(), pace);
+    }
+
+    /** From which age on a board counts as old. */
+    Duration boardLimit() {
+        return Freshness.boardLimit(pace);
     }
 
     /** Answers with a page. */
@@ -50,7 +68,7 @@ final class Pages {
                 section,
                 board.station(),
                 Words.dayAndClock(now(), board.zone()),
-                Freshness.of(board, now()),
+                freshness(board),
                 summary(board),
                 NameCookie.read(ctx),
                 Notice.of(ctx).words());

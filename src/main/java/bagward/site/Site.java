@@ -24,8 +24,8 @@ public final class Site implements AutoCloseable {
     public Site(SiteSettings settings, SiteParts parts) {
         this.settings = settings;
         this.parts = parts;
-        this.pages = new Pages(parts.watch(), parts.clock());
-        this.live = new LiveFeed(parts.watch(), parts.clock());
+        this.pages = new Pages(parts.watch(), parts.clock(), parts.pace());
+        this.live = new LiveFeed(parts.watch(), () -> pages.freshness().sentence());
         this.server = Javalin.create(this::configure);
     }
 

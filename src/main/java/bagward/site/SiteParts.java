@@ -24,6 +24,7 @@ import java.time.Clock;
  * @param seasons houses over months and years
  * @param rehearsals rules tried on the stored past
  * @param clock the time now; the demo has its own
+ * @param pace how many times as fast as real time that clock runs
  */
 public record SiteParts(
         Watch watch,
@@ -35,4 +36,5 @@ public record SiteParts(
         DeliveryDesk deliveries,
         Seasons seasons,
         Rehearsals rehearsals,
-        Clock clock) {}
+        Clock clock,
+        double pace) {}

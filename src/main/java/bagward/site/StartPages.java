@@ -10,20 +10,22 @@ final class StartPages {
     /** Share of the height of the wall that the list may take, per cent. */
     private static final double LIST_HEIGHT = 76;
 
+    /** How much more of it the banner takes that says that a picture is old, per cent. */
+    private static final double BANNER_HEIGHT = 9;
+
     /** Height of one line to do for each unit of its letters. */
     private static final double LINE_SHARE = 2.05;
 
     private final Pages pages;
     private final PollenWatch pollen;
-    private final int wallLines;
+    private final WallScreen wall;
     private final double dampLimit;
 
     StartPages(Pages pages, SiteSettings settings, PollenWatch pollen) {
-        WallScreen wall = settings.wall();
+        this.wall = settings.wall();
         this.dampLimit = settings.dampLimitPercent();
         this.pollen = pollen;
         this.pages = pages;
-        this.wallLines = (int) Math.max(3, LIST_HEIGHT / (wall.farPercent() * LINE_SHARE));
     }
 
     void addTo(RoutesConfig routes) {
@@ -45,7 +47,12 @@ final class StartPages {
                         "Wall",
                         WallPage.of(
                                 pages.watch().board(),
-                                wallLines,
+                                wallLines(),
                                 PollenView.brief(pages.watch().board(), pollen.newest()))));
+    }
+
+    private int wallLines() {
+        double height = pages.freshness().old() ? LIST_HEIGHT - BANNER_HEIGHT : LIST_HEIGHT;
+        return (int) Math.max(3, height / (wall.farPercent() * LINE_SHARE));
     }
 }

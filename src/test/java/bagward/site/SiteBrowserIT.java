@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bagward.bag.TagCode;
 import bagward.board.Board;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
@@ -138,7 +139,7 @@ class SiteBrowserIT {
         page.waitForTimeout(1500);
         assertFalse(page.textContent("#round").contains("Long bench · 1D"));
         Board board = site.watch.board();
-        site.watch.show(SampleBoard.withAlarm(board, new bagward.bag.TagCode("L-128"), SampleStation.DAMP, "damp 5 h"));
+        site.watch.show(SampleBoard.withAlarm(board, new TagCode("L-128"), SampleStation.DAMP, "damp 5 h"));
         page.waitForFunction(
                 "() => document.querySelectorAll('#round li.act').length === 2",
                 null,
@@ -154,6 +155,7 @@ class SiteBrowserIT {
         site.close();
         page.waitForSelector("#link:visible", new Page.WaitForSelectorOptions().setTimeout(25_000));
         assertTrue(page.textContent("#link").startsWith("Link lost"));
+        assertEquals(0, linesCut(page));
     }
 
     @Test
@@ -190,6 +192,46 @@ class SiteBrowserIT {
                 "() => parseFloat(getComputedStyle(document.querySelector('.wall-list .where')).fontSize)");
         double least = WallScreen.USUAL.farPercent() / 100 * 1080 * 16 / 20;
         assertTrue(((Number) size).doubleValue() >= least, size + " px, least for 16 minutes of arc is " + least);
+    }
+
+    @Test
+    void old_data_leaves_whole_lines_on_the_wall_and_counts_those_that_are_not_shown() {
+        context.close();
+        context = browser.newContext(new Browser.NewContextOptions().setViewportSize(1920, 1080));
+        Board board = site.watch.board();
+        for (String tag : List.of("L-128", "L-131")) {
+            board = SampleBoard.withAlarm(board, new TagCode(tag), SampleStation.DAMP, "damp 5 h");
+        }
+        site.watch.show(board);
+        Page fresh = visit("/wall");
+        assertEquals(6, fresh.querySelectorAll("#round li").size());
+        assertEquals("and 1 more", fresh.textContent("#round .more"));
+        assertEquals(0, linesCut(fresh) + linesOutOfSight(fresh));
+        site.wait(Duration.ofMinutes(3));
+        Page stale = visit("/wall");
+        assertEquals("and 2 more", stale.textContent("#round .more"));
+        assertEquals(0, linesCut(stale) + linesOutOfSight(stale));
+    }
+
+    /** How many lines of the list, or of what stands under it, are cut off at its lower end. */
+    private static int linesCut(Page page) {
+        return lines(page, "box.left < list.right && box.bottom > list.bottom + 1");
+    }
+
+    private static int linesOutOfSight(Page page) {
+        return lines(page, "box.left >= list.right || box.top > list.bottom");
+    }
+
+    private static int lines(Page page, String condition) {
+        Object lines = page.evaluate("""
+                () => {
+                  const list = document.querySelector('.wall-list').getBoundingClientRect();
+                  return [...document.querySelectorAll('#round li, #round .more')].filter(line => {
+                    const box = line.getBoundingClientRect();
+                    return %s;
+                  }).length;
+                }""".formatted(condition));
+        return ((Number) lines).intValue();
     }
 
     private Page visit(String path) {

@@ -7,13 +7,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 
-/** Serves the invented station, to look at: arguments are the port and, if wanted, "calm". */
+/** Serves the invented station, to look at: arguments are the port and, if wanted, "calm" or "stale". */
 final class SiteShow {
     private SiteShow() {}
 
     public static void main(String[] args) throws InterruptedException {
-        Clock clock = Clock.offset(Clock.fixed(Instant.parse("2027-05-11T07:40:00Z"), ZoneOffset.UTC), Duration.ZERO);
+        Clock clock = Clock.fixed(Instant.parse("2027-05-11T07:40:00Z"), ZoneOffset.UTC);
         SampleWatch watch = new SampleWatch(clock);
+        Duration since = args.length > 1 && args[1].equals("stale") ? Duration.ofMinutes(5) : Duration.ZERO;
         if (args.length > 1 && args[1].equals("calm")) {
             Board b = watch.board();
             watch.show(new Board(
@@ -36,7 +37,7 @@ final class SiteShow {
                         pollen,
                         new SampleDeliveries(watch),
                         new SampleRehearsals(clock.instant()),
-                        clock))) {
+                        Clock.offset(clock, since)))) {
             site.start();
             Thread.currentThread().join();
         }
@@ -61,7 +62,8 @@ final class SiteShow {
                 deliveries,
                 new SampleSeasons(),
                 rehearsals.desk,
-                clock);
+                clock,
+                1);
     }
 
     static SiteSettings settings(int port) {

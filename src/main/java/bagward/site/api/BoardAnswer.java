@@ -35,9 +35,8 @@ public record BoardAnswer(
         List<SensorAnswer> sensors,
         List<AlarmAnswer> alarms,
         List<AlarmAnswer> setAside) {
-    /** The answer for a board, asked at an instant. */
-    public static BoardAnswer of(Board board, Instant now) {
-        Freshness freshness = Freshness.of(board, now);
+    /** The answer for a board of some age. */
+    public static BoardAnswer of(Board board, Freshness freshness) {
         return new BoardAnswer(
                 board.at(),
                 freshness.boardAge().toSeconds(),

@@ -1,6 +1,5 @@
 package bagward.site.api;
 
-import bagward.site.view.Freshness;
 import bagward.watch.Health;
 import java.time.Duration;
 import java.time.Instant;
@@ -36,10 +35,14 @@ public record HealthAnswer(
         long readingsWaiting,
         double spoolPercent,
         long quarantined) {
-    /** The answer for a state, asked at an instant. A watch that has stopped making boards is not well. */
-    public static HealthAnswer of(Health health, Instant now) {
+    /**
+     * The answer for a state, asked at an instant. A watch that has stopped making boards is not well.
+     *
+     * @param boardLimit from which age on the newest board tells that
+     */
+    public static HealthAnswer of(Health health, Instant now, Duration boardLimit) {
         boolean ticks = health.lastTick()
-                .map(at -> Duration.between(at, now).compareTo(Freshness.BOARD_LIMIT) <= 0)
+                .map(at -> Duration.between(at, now).compareTo(boardLimit) <= 0)
                 .orElse(false);
         return new HealthAnswer(
                 health.well() && ticks,

@@ -12,27 +12,41 @@ import java.util.Optional;
  *
  * @param boardAge since the board was made
  * @param readingAge since the newest reading was measured; empty if none was ever heard
+ * @param boardLimit from which age on the board counts as old
  * @param readingLimit from which age on readings count as old
  */
-public record Freshness(Duration boardAge, Optional<Duration> readingAge, Duration readingLimit) {
+public record Freshness(Duration boardAge, Optional<Duration> readingAge, Duration boardLimit, Duration readingLimit) {
     /** A board older than this is old: it is made anew several times a minute. */
-    public static final Duration BOARD_LIMIT = Duration.ofMinutes(2);
+    private static final Duration USUAL_LIMIT = Duration.ofMinutes(2);
+
+    /** What people wait for a board at least, however fast the clock runs. */
+    private static final Duration REAL_LIMIT = Duration.ofSeconds(10);
 
     /**
      * The age of a board. Readings are old after two minutes, or after two intervals of the quickest sensor where all
      * sensors are slower than that.
+     *
+     * @param pace how many times as fast as real time the clock runs that all these times are of
      */
-    public static Freshness of(Board board, Instant now) {
+    public static Freshness of(Board board, Instant now, double pace) {
+        Duration boardLimit = boardLimit(pace);
         Duration limit = board.sensors().stream()
                 .map(SensorView::sensor)
                 .map(s -> s.expectedEvery().multipliedBy(2))
                 .min(Comparator.naturalOrder())
-                .filter(d -> d.compareTo(BOARD_LIMIT) > 0)
-                .orElse(BOARD_LIMIT);
+                .filter(d -> d.compareTo(boardLimit) > 0)
+                .orElse(boardLimit);
         return new Freshness(
                 notNegative(Duration.between(board.at(), now)),
                 board.newestReading().map(at -> notNegative(Duration.between(at, now))),
+                boardLimit,
                 limit);
+    }
+
+    /** From which age on a board counts as old: two minutes, or more of a clock that makes them in a moment. */
+    public static Duration boardLimit(double pace) {
+        Duration onTheClock = Duration.ofMillis(Math.round(REAL_LIMIT.toMillis() * pace));
+        return onTheClock.compareTo(USUAL_LIMIT) > 0 ? onTheClock : USUAL_LIMIT;
     }
 
     private static Duration notNegative(Duration age) {
@@ -41,7 +55,7 @@ public record Freshness(Duration boardAge, Optional<Duration> readingAge, Durati
 
     /** Whether the watch itself has stopped making boards. */
     public boolean boardOld() {
-        return boardAge.compareTo(BOARD_LIMIT) > 0;
+        return boardAge.compareTo(boardLimit) > 0;
     }
 
     /** Whether no sensor was heard for too long. */

@@ -3,10 +3,13 @@ package bagward.site.view;
 import bagward.alarm.AlarmPhase;
 import bagward.board.AlarmView;
 import bagward.board.Board;
+import bagward.station.Spot;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -37,8 +40,8 @@ public record Round(List<ToDo> shown, int more) {
     }
 
     private static List<AlarmView> urgentFirst(Board board) {
-        List<String> walk =
-                board.bags().stream().map(b -> b.head().spot().toString()).toList();
+        Map<Spot, Integer> walk = new HashMap<>();
+        board.bags().forEach(bag -> walk.putIfAbsent(bag.head().spot(), walk.size()));
         List<AlarmView> sorted = new ArrayList<>(board.alarms());
         sorted.sort(Comparator.comparingInt(Round::turn).thenComparingInt(alarm -> step(walk, alarm)));
         return sorted;
@@ -52,8 +55,7 @@ public record Round(List<ToDo> shown, int more) {
         return Standing.of(alarm) == Standing.ACT ? 0 : 1;
     }
 
-    private static int step(List<String> walk, AlarmView alarm) {
-        int step = alarm.spot().map(s -> walk.indexOf(s.toString())).orElse(-1);
-        return step < 0 ? Integer.MAX_VALUE : step;
+    private static int step(Map<Spot, Integer> walk, AlarmView alarm) {
+        return alarm.spot().map(walk::get).orElse(Integer.MAX_VALUE);
     }
 }
