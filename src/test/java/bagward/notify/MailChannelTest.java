@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.collector.Credentials;
+import bagward.store.TestAuthority;
 import com.icegreen.greenmail.util.GreenMail;
 import com.icegreen.greenmail.util.ServerSetup;
 import jakarta.mail.MessagingException;
@@ -102,10 +103,10 @@ class MailChannelTest {
     @Test
     void with_starttls_mail_crosses_only_to_a_server_whose_authority_is_trusted(@TempDir Path folder)
             throws IOException, GeneralSecurityException, MessagingException {
-        TestAuthority authority = new TestAuthority(folder);
+        TestAuthority authority = TestAuthority.make(folder);
         try (SmtpServer server = new SmtpServer(authority.server());
                 SmtpServer bare = new SmtpServer(null)) {
-            Optional<Path> trusted = Optional.of(authority.caFile());
+            Optional<Path> trusted = Optional.of(authority.authorityFile());
             channel(server.port(), MailSettings.Security.STARTTLS, Optional.empty(), trusted)
                     .hand(letter);
             assertEquals(1, server.taken().size());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.clockwork.HandClock;
+import bagward.store.TestAuthority;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.sun.net.httpserver.HttpExchange;
@@ -84,7 +85,7 @@ class WebhookChannelTest {
     }
 
     private WebhookChannel channel(String scheme, int port, Optional<Path> caFile) {
-        URI url = URI.create(scheme + "://localhost:" + port + "/hook?token=hidden");
+        URI url = URI.create(scheme + "://127.0.0.1:" + port + "/hook?token=hidden");
         return new WebhookChannel(
                 Letters.CHANNEL, new WebhookSettings(url, SECRET, caFile, Duration.ofMillis(700)), clock);
     }
@@ -134,7 +135,7 @@ class WebhookChannelTest {
 
     @Test
     void over_tls_only_a_server_whose_authority_is_trusted_gets_anything(@TempDir Path folder) throws Exception {
-        TestAuthority authority = new TestAuthority(folder);
+        TestAuthority authority = TestAuthority.make(folder);
         HttpsServer secure = HttpsServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
         secure.setHttpsConfigurator(new HttpsConfigurator(authority.server()));
         serve(secure);
@@ -145,7 +146,7 @@ class WebhookChannelTest {
                     DeliveryException.class,
                     () -> channel("https", port, Optional.empty()).hand(letter));
             assertEquals(0, requests.size());
-            channel("https", port, Optional.of(authority.caFile())).hand(letter);
+            channel("https", port, Optional.of(authority.authorityFile())).hand(letter);
             assertEquals(1, requests.size());
         } finally {
             secure.stop(0);

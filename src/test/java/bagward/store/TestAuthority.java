@@ -8,9 +8,12 @@ import java.security.GeneralSecurityException;
 import java.security.Key;
 import java.security.KeyStore;
 import java.security.cert.Certificate;
+import java.security.cert.CertificateFactory;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import javax.net.ssl.KeyManagerFactory;
+import javax.net.ssl.SSLContext;
 
 /** An authority for tests that signs one certificate for 127.0.0.1; made with the keytool of this Java. */
 public final class TestAuthority {
@@ -49,13 +52,38 @@ public final class TestAuthority {
         return folder.resolve("server.key");
     }
 
-    private void exportKeys() throws IOException, GeneralSecurityException {
+    /** What a server in this process speaks TLS with. */
+    public SSLContext server() throws IOException, GeneralSecurityException {
+        KeyStore own = KeyStore.getInstance("PKCS12");
+        own.load(null, null);
+        try (InputStream chain = Files.newInputStream(certificate())) {
+            Certificate[] certificates = CertificateFactory.getInstance("X.509")
+                    .generateCertificates(chain)
+                    .toArray(Certificate[]::new);
+            own.setKeyEntry("server", serverKey(), PASSWORD.toCharArray(), certificates);
+        }
+        KeyManagerFactory managers = KeyManagerFactory.getInstance(KeyManagerFactory.getDefaultAlgorithm());
+        managers.init(own, PASSWORD.toCharArray());
+        SSLContext context = SSLContext.getInstance("TLS");
+        context.init(managers.getKeyManagers(), null, null);
+        return context;
+    }
+
+    private Key serverKey() throws IOException, GeneralSecurityException {
+        return keys().getKey("server", PASSWORD.toCharArray());
+    }
+
+    private KeyStore keys() throws IOException, GeneralSecurityException {
         KeyStore keys = KeyStore.getInstance("PKCS12");
         try (InputStream in = Files.newInputStream(folder.resolve("keys.p12"))) {
             keys.load(in, PASSWORD.toCharArray());
         }
-        Certificate authority = keys.getCertificate("ca");
-        Key key = keys.getKey("server", PASSWORD.toCharArray());
+        return keys;
+    }
+
+    private void exportKeys() throws IOException, GeneralSecurityException {
+        Certificate authority = keys().getCertificate("ca");
+        Key key = serverKey();
         Files.writeString(authorityFile(), pem("CERTIFICATE", authority.getEncoded()));
         Files.writeString(key(), pem("PRIVATE KEY", key.getEncoded()));
     }
