@@ -3,8 +3,10 @@ package bagward.app;
 import bagward.store.ReadingStore;
 import bagward.store.SqliteStores;
 import bagward.store.influx.InfluxReadings;
+import bagward.watch.Health;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 
 /** Where the readings are kept: in the embedded store, or in InfluxDB if that is configured. */
@@ -28,6 +30,13 @@ final class ReadingsPlace implements AutoCloseable {
     /** The readings. */
     ReadingStore readings() {
         return influx.<ReadingStore>map(i -> i).orElseGet(stores::readings);
+    }
+
+    /** What a person should know of it beyond whether it answers; none if there is nothing. */
+    List<Health.Part> parts() {
+        return influx.map(InfluxReadings::troubles).filter(says -> !says.isEmpty()).stream()
+                .map(says -> new Health.Part("influxdb", false, says))
+                .toList();
     }
 
     /**

@@ -15,13 +15,18 @@ import java.time.Instant;
 public record Quarantined(Instant arrivedAt, String topic, Payload payload, String reason) {
     /** The lower one of two readings of one series and time, of which the higher one is kept. */
     public static Quarantined lower(Reading lower, Instant now) {
-        String text = lower.measuredAt() + " " + lower.value() + " "
-                + lower.series().quantity().unitCode();
-        return new Quarantined(
+        return refused(
+                lower,
                 now,
-                lower.series().toString(),
-                Payload.of(text.getBytes(StandardCharsets.UTF_8)),
                 "another value of this series for the same time is higher and was kept: one series has one value at a"
                         + " time");
+    }
+
+    /** A reading that the store of readings does not keep. */
+    public static Quarantined refused(Reading reading, Instant now, String reason) {
+        String text = reading.measuredAt() + " " + reading.value() + " "
+                + reading.series().quantity().unitCode();
+        return new Quarantined(
+                now, reading.series().toString(), Payload.of(text.getBytes(StandardCharsets.UTF_8)), reason);
     }
 }

@@ -25,11 +25,11 @@ public interface ReadingStore extends ReadingSource {
 
     /**
      * Deletes the oldest readings of every series before an instant. Others are stored and read meanwhile; call it
-     * until nothing is left. A store that drops old readings by a setting of its own deletes nothing here.
+     * until nothing is left. A server that takes no such order deletes nothing here.
      *
      * @param before readings measured before this go
-     * @param most how many at most in one go, above 0
-     * @return how many went; 0 if none is left
+     * @param most how many at most in one go, above 0; of one and the same instant there may be more
+     * @return how many went; 0 if none is left, or none is deleted
      * @throws StoreException if they could not be deleted; none of them are then
      */
     default int deleteBefore(Instant before, int most) {

@@ -280,4 +280,46 @@ public interface ReadingStoreContract {
     private static List<Reading> all(ReadingStore store, SeriesId series) {
         return store.readings(series, Instant.MIN, Instant.MAX);
     }
+
+    @Test
+    default void old_readings_are_deleted_piece_by_piece_and_newer_ones_stay() {
+        ReadingStore store = emptyStore();
+        store.append(Samples.minutes(0, 250));
+        store.append(List.of(Samples.temperature(5, 20), Samples.temperature(200, 21), Samples.lentHumidity(400, 90)));
+        int gone = 0;
+        int step;
+        do {
+            step = store.deleteBefore(Samples.at(200), 30);
+            assertTrue(step <= 30, step + " went at once");
+            gone += step;
+        } while (step > 0);
+        assertEquals(201, gone);
+        assertEquals(Samples.minutes(200, 50), all(store, Samples.AIR_HUMIDITY));
+        assertEquals(List.of(Samples.temperature(200, 21)), all(store, Samples.AIR_TEMPERATURE));
+        assertEquals(List.of(Samples.lentHumidity(400, 90)), all(store, Samples.LENT_HUMIDITY));
+    }
+
+    @Test
+    default void more_readings_of_one_instant_than_go_at_once_are_deleted_too() {
+        ReadingStore store = emptyStore();
+        store.append(List.of(Samples.humidity(1, 50), Samples.temperature(1, 20), Samples.lentHumidity(1, 90)));
+        store.append(List.of(Samples.humidity(2, 50)));
+        int steps = 0;
+        while (store.deleteBefore(Samples.at(2), 1) > 0) {
+            steps++;
+        }
+        assertTrue(steps > 0, "nothing went");
+        assertEquals(List.of(), all(store, Samples.AIR_TEMPERATURE));
+        assertEquals(List.of(), all(store, Samples.LENT_HUMIDITY));
+        assertEquals(List.of(Samples.humidity(2, 50)), all(store, Samples.AIR_HUMIDITY));
+    }
+
+    @Test
+    default void a_reading_that_comes_late_after_those_of_its_time_were_deleted_is_stored() {
+        ReadingStore store = emptyStore();
+        store.append(Samples.minutes(0, 10));
+        assertEquals(10, store.deleteBefore(Samples.at(10), 100));
+        assertEquals(new Receipt(1, 0, 0), store.append(List.of(Samples.humidity(3, 33))));
+        assertEquals(List.of(Samples.humidity(3, 33)), all(store, Samples.AIR_HUMIDITY));
+    }
 }

@@ -45,6 +45,6 @@ public final class InfluxLook {
     private static String keeping(String duration) {
         return duration.equals("0s")
                 ? "keeps readings for ever"
-                : "keeps readings for " + duration + " only: older ones are refused, and wait in the spool";
+                : "keeps readings for " + duration + " only: older ones are refused, and go to quarantine";
     }
 }

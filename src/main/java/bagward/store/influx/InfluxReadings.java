@@ -36,6 +36,9 @@ public final class InfluxReadings implements ReadingStore, AutoCloseable {
     private final Statements statements;
     private final Lookup lookup;
     private final QuarantineStore quarantine;
+    private final Refused refused;
+    private final Writer writer;
+    private final OldReadings old;
     private final Clock clock;
     private final int page;
 
@@ -48,6 +51,9 @@ public final class InfluxReadings implements ReadingStore, AutoCloseable {
         this.statements = new Statements(settings.retentionPolicy());
         this.lookup = new Lookup(link, statements);
         this.quarantine = quarantine;
+        this.refused = new Refused(quarantine, clock);
+        this.writer = new Writer(settings, link, statements, refused);
+        this.old = new OldReadings(settings, link, statements);
         this.page = limits.page();
         this.clock = clock;
     }
@@ -108,8 +114,8 @@ public final class InfluxReadings implements ReadingStore, AutoCloseable {
             batch.forEach(meeting::take);
             setAside(meeting.lower());
             lookup.willWrite(batch);
-            write(new ArrayList<>(meeting.toWrite()));
-            return meeting.receipt();
+            int aside = writer.write(List.copyOf(meeting.toWrite()), MOST_LINES);
+            return meeting.receipt(aside);
         } finally {
             requests.writeLock().unlock();
         }
@@ -128,13 +134,6 @@ public final class InfluxReadings implements ReadingStore, AutoCloseable {
             Instant now = clock.instant();
             quarantine.quarantine(
                     lower.stream().map(one -> Quarantined.lower(one, now)).toList());
-        }
-    }
-
-    private void write(List<Reading> readings) {
-        for (int from = 0; from < readings.size(); from += MOST_LINES) {
-            List<Reading> piece = readings.subList(from, Math.min(readings.size(), from + MOST_LINES));
-            link.write("storing " + piece.size() + " readings", Lines.of(piece));
         }
     }
 
@@ -166,6 +165,17 @@ public final class InfluxReadings implements ReadingStore, AutoCloseable {
         } finally {
             requests.readLock().unlock();
         }
+    }
+
+    /** Without holding up whoever stores: what is that old is read and written by nobody else. */
+    @Override
+    public int deleteBefore(Instant before, int most) {
+        return old.delete(before, most);
+    }
+
+    /** What a person should know: readings that were refused, and that old ones are not deleted; empty if nothing. */
+    public String troubles() {
+        return (refused.says() + " " + old.says()).strip();
     }
 
     @Override

@@ -10,6 +10,8 @@ import javax.net.ssl.SSLException;
 
 /** Says in plain words what went wrong between here and InfluxDB and what helps. */
 final class InfluxTrouble {
+    private static final int TOO_LONG = 413;
+
     private InfluxTrouble() {}
 
     /** The error of the client as ours. */
@@ -30,6 +32,16 @@ final class InfluxTrouble {
     /** Whether the answer was too long. */
     static boolean tooLong(Throwable e) {
         return find(AnswerTooLong.class, e).isPresent();
+    }
+
+    /** Whether the request was too long for the server. */
+    static boolean requestTooLong(Throwable e) {
+        return answer(e).filter(answer -> answer.status() == TOO_LONG).isPresent();
+    }
+
+    /** The answer of the server beneath an error, if there was one. */
+    static Optional<AnswerRefused> answer(Throwable e) {
+        return find(AnswerRefused.class, e);
     }
 
     private static String remedy(InfluxSettings settings, Throwable e) {
@@ -58,7 +70,7 @@ final class InfluxTrouble {
         return switch (answer.status()) {
             case 401 -> "it does not let in " + who + ": correct user and password, or the token";
             case 403 -> who + " may not do that: grant reading and writing on database '" + settings.database() + "'";
-            case 413 -> "the request is too long for it: raise max-body-size of the server";
+            case TOO_LONG -> "the request is too long for it: raise max-body-size of the server";
             case 429, 502, 503, 504 -> "it is overloaded or starting: wait";
             default -> bySaying(settings, answer);
         };
@@ -72,9 +84,6 @@ final class InfluxTrouble {
         if (said.contains("retention policy not found")) {
             return "the retention policy is missing: create it in database '" + settings.database()
                     + "', or correct retention-policy";
-        }
-        if (said.contains("beyond retention policy")) {
-            return "the retention policy is shorter than these readings are old: lengthen it";
         }
         if (said.contains("field type conflict")) {
             return "another program keeps fields of the same names there: give Bagward a database of its own";

@@ -60,8 +60,12 @@ final class Meeting {
         return lower;
     }
 
-    /** What became of the batch. */
-    Receipt receipt() {
-        return new Receipt(stored, repeated, contradicted);
+    /**
+     * What became of the batch.
+     *
+     * @param refused how many of those to be written were refused, which are not stored then
+     */
+    Receipt receipt(int refused) {
+        return new Receipt(Math.max(0, stored - refused), repeated, contradicted);
     }
 }

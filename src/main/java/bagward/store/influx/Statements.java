@@ -39,6 +39,21 @@ final class Statements {
         return "SHOW RETENTION POLICIES ON " + name(database);
     }
 
+    /** The names and types of the fields. */
+    String fields() {
+        return "SHOW FIELD KEYS FROM " + from;
+    }
+
+    /** Times of the oldest readings before an instant. */
+    String oldest(Instant before, int most) {
+        return "SELECT value FROM " + from + " WHERE time < " + time(before) + " LIMIT " + most;
+    }
+
+    /** Deletes the readings before an instant; the statement takes no retention policy. */
+    static String delete(Instant before) {
+        return "DELETE FROM " + name(MEASUREMENT) + " WHERE time < " + time(before);
+    }
+
     /** Whether InfluxDB can keep a time. */
     static boolean keeps(Instant time) {
         return !time.isBefore(FIRST) && time.isBefore(LAST);
