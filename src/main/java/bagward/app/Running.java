@@ -36,6 +36,7 @@ final class Running implements AutoCloseable {
     private final Parts started = new Parts();
     private final Configuration configuration;
     private final SystemProbe probe;
+    private final ReadingsPlace place;
     private final Keeping keeping;
     private final Spooling spooling;
     private final ReadingSource readings;
@@ -61,7 +62,7 @@ final class Running implements AutoCloseable {
         this.probe = new SystemProbe(configuration.store().folder(), stationClock);
         try {
             SqliteStores stores = started.add(SqliteStores.open(database(configuration), clock));
-            ReadingsPlace place = started.add(ReadingsPlace.open(configuration.store(), stores, clock));
+            place = started.add(ReadingsPlace.open(configuration.store(), stores, clock));
             keeping = started.add(new Keeping(
                     configuration.keeping(),
                     configuration.station(),
@@ -87,6 +88,7 @@ final class Running implements AutoCloseable {
                     configuration.sources(),
                     spooling.readings(),
                     spooling.quarantine(),
+                    stores.subscriptions(),
                     this::stored);
             delivering = started.add(new Delivering(configuration, stores, clock));
             // The first board asks these how they are, so they are made first; the collector is started last.
@@ -164,7 +166,8 @@ final class Running implements AutoCloseable {
         List<Health.Part> parts = new ArrayList<>();
         parts.add(new Health.Part("collector", state.connected(), state.says()));
         parts.addAll(spooling.parts(state));
-        parts.addAll(Gateways.parts(collector.edgeNodes()));
+        parts.addAll(place.parts());
+        parts.addAll(Gateways.parts(collector));
         parts.add(delivering.part());
         parts.add(probe.disk());
         parts.add(probe.clock());

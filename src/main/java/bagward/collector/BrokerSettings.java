@@ -1,6 +1,7 @@
 package bagward.collector;
 
 import java.net.InetAddress;
+import java.net.URI;
 import java.net.UnknownHostException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -9,6 +10,9 @@ import java.util.Optional;
 public sealed interface BrokerSettings {
     /** Where clients reach it. */
     BrokerLink link();
+
+    /** What tells this broker from others for as long as its sessions last: its host, however it is reached there. */
+    String name();
 
     /** Messages that the broker sends before it waits for acknowledgements; a batch is never larger. */
     int window();
@@ -41,6 +45,11 @@ public sealed interface BrokerSettings {
         }
 
         @Override
+        public String name() {
+            return "embedded";
+        }
+
+        @Override
         public int window() {
             return WINDOW;
         }
@@ -61,5 +70,10 @@ public sealed interface BrokerSettings {
      * @param link where it is
      * @param window messages that it sends before it waits for acknowledgements (20 with mosquitto unless configured)
      */
-    record External(BrokerLink link, int window) implements BrokerSettings {}
+    record External(BrokerLink link, int window) implements BrokerSettings {
+        @Override
+        public String name() {
+            return String.valueOf(URI.create(link.url()).getHost());
+        }
+    }
 }

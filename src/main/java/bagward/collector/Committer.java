@@ -12,7 +12,10 @@ import bagward.store.ReadingStore.Receipt;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -30,8 +33,7 @@ final class Committer {
 
     private final Parts parts;
     private final ArrivalTimes arrivalTimes = new ArrivalTimes();
-    private final Repeats repeats;
-    private final InOrder inOrder;
+    private final Map<String, Memory> memories = new LinkedHashMap<>();
     private final CountDownLatch stop = new CountDownLatch(1);
     private final Thread thread = new Thread(this::run, "commit readings");
 
@@ -39,11 +41,13 @@ final class Committer {
      * What a committer works with.
      *
      * @param eachRound called before each batch, and a few times a second when there is none
-     * @param whenIdle called when nothing waits
+     * @param whenIdle called after each batch
      */
     record Parts(
             StationClock clock,
             HandOff handOff,
+            Sessions sessions,
+            Handover handover,
             MessageDecoder decoder,
             ReadingStore readings,
             QuarantineStore quarantine,
@@ -57,13 +61,18 @@ final class Committer {
             Runnable eachRound,
             Runnable whenIdle) {}
 
+    /** What is known of the messages of one session. */
+    private record Memory(Repeats repeats, InOrder inOrder) {}
+
     /** What the messages of a batch hold. */
     private record Batch(List<Reading> readings, List<Quarantined> refused) {}
 
     Committer(Parts parts) {
         this.parts = parts;
-        this.repeats = new Repeats(parts.readings());
-        this.inOrder = new InOrder(parts.decoder());
+        parts.sessions()
+                .clients()
+                .forEach(client ->
+                        memories.put(client, new Memory(new Repeats(parts.readings()), new InOrder(parts.decoder()))));
         thread.setDaemon(true);
     }
 
@@ -87,17 +96,26 @@ final class Committer {
                 parts.clock().look().ifPresent(parts.repair()::note);
                 parts.repair().tryAll();
                 parts.eachRound().run();
-                List<Arrival> arrivals = inOrder.turnOf(parts.handOff().take(parts.batchMost(), parts.linger(), IDLE));
-                if (!arrivals.isEmpty()) {
-                    commitEach(arrivals);
+                takeTurns(parts.handOff().take(parts.batchMost(), parts.linger(), IDLE));
+                if (stop.getCount() > 0) {
+                    commitEach(parts.handover().released());
                 }
-                if (parts.handOff().waiting() == 0) {
-                    parts.whenIdle().run();
-                }
+                parts.whenIdle().run();
             }
         } catch (InterruptedException e) {
             LOG.debug("Asked to stop");
         }
+    }
+
+    private void takeTurns(Map<String, List<Arrival>> turns) throws InterruptedException {
+        for (Map.Entry<String, Memory> each : memories.entrySet()) {
+            List<Arrival> arrived = turns.getOrDefault(each.getKey(), List.of());
+            commitEach(parts.handover().pass(each.getValue().inOrder().turnOf(arrived)));
+        }
+    }
+
+    private Repeats repeats(Arrival arrival) {
+        return Objects.requireNonNull(memories.get(arrival.from().clientId())).repeats();
     }
 
     /** Arrivals of one connection at a time, so that what an older one stored is there to be compared with. */
@@ -137,7 +155,7 @@ final class Committer {
     private boolean learn(List<Arrival> arrivals, List<Decoded> decoded) {
         for (int i = 0; i < arrivals.size(); i++) {
             for (Reading reading : decoded.get(i).readings()) {
-                repeats.learn(arrivals.get(i), reading);
+                repeats(arrivals.get(i)).learn(arrivals.get(i), reading);
             }
         }
         return true;
@@ -165,7 +183,7 @@ final class Committer {
             parts.heard().add(message);
         }
         for (Reading reading : decoded.readings()) {
-            if (!repeats.claim(arrival, reading)) {
+            if (!repeats(arrival).claim(arrival, reading)) {
                 batch.readings().add(arrivalTimes.parted(reading));
             }
         }

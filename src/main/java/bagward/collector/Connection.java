@@ -10,10 +10,12 @@ import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.eclipse.paho.client.mqttv3.IMqttDeliveryToken;
 import org.eclipse.paho.client.mqttv3.IMqttToken;
 import org.eclipse.paho.client.mqttv3.MqttAsyncClient;
 import org.eclipse.paho.client.mqttv3.MqttCallback;
+import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
 import org.eclipse.paho.client.mqttv3.MqttException;
 import org.eclipse.paho.client.mqttv3.MqttMessage;
 import org.slf4j.Logger;
@@ -43,18 +45,33 @@ final class Connection implements MqttCallback {
      * What a connection is for.
      *
      * @param clientId name at the broker
-     * @param filters what it listens to
+     * @param filters what it listens to, once the broker has said whether it kept the session
      * @param quality quality of service that is asked for
      * @param durable whether the broker keeps its session
      * @param receiver takes the messages, on the client's thread
      */
-    record Plan(String clientId, List<TopicFilter> filters, int quality, boolean durable, Consumer<Arrival> receiver) {}
+    record Plan(
+            String clientId,
+            Function<Boolean, List<TopicFilter>> filters,
+            int quality,
+            boolean durable,
+            Consumer<Arrival> receiver) {}
 
     private Connection(MqttAsyncClient client, Plan plan, Clock clock) {
         this.client = client;
         this.plan = plan;
         this.clock = clock;
         this.openedAt = clock.instant();
+    }
+
+    /**
+     * Makes the broker forget a lasting session, with what it keeps for it.
+     *
+     * @throws BrokerException if the broker cannot be reached or refuses
+     */
+    static void forget(BrokerLink link, String clientId) {
+        Plan passing = new Plan(clientId, kept -> List.of(), 0, false, arrival -> {});
+        open(link, passing, Clock.systemUTC(), true).close();
     }
 
     /**
@@ -66,7 +83,7 @@ final class Connection implements MqttCallback {
     static Connection open(BrokerLink link, Plan plan, Clock clock, boolean subscribeAnew) {
         Connection connection = create(link, plan, clock);
         try {
-            connection.connect(link, subscribeAnew);
+            connection.connect(link.connectOptions(plan.durable()), subscribeAnew);
             return connection;
         } catch (MqttException e) {
             connection.close();
@@ -85,19 +102,51 @@ final class Connection implements MqttCallback {
         }
     }
 
-    private void connect(BrokerLink link, boolean subscribeAnew) throws MqttException {
+    private void connect(MqttConnectOptions options, boolean subscribeAnew) throws MqttException {
         // before connecting: messages of a kept session come before any subscribe
         client.setCallback(this);
         client.setManualAcks(true);
-        IMqttToken connected = client.connect(link.connectOptions(plan.durable()));
+        IMqttToken connected = client.connect(options);
         connected.waitForCompletion(ANSWER.toMillis());
-        if (subscribeAnew || !connected.getSessionPresent()) {
-            subscribe(link);
+        boolean kept = connected.getSessionPresent();
+        List<TopicFilter> filters = plan.filters().apply(kept);
+        if (subscribeAnew || !kept) {
+            ask(filters);
         }
     }
 
-    private void subscribe(BrokerLink link) throws MqttException {
-        String[] topics = plan.filters().stream().map(TopicFilter::text).toArray(String[]::new);
+    /**
+     * Subscribes to further filters and waits for the answer.
+     *
+     * @throws BrokerException if the connection is lost, or the broker refuses
+     */
+    void subscribe(List<TopicFilter> filters) {
+        try {
+            ask(filters);
+        } catch (MqttException e) {
+            throw new BrokerException("no subscription at the broker at " + url() + ": " + reason(e), e);
+        }
+    }
+
+    /**
+     * Ends filters and waits for the answer.
+     *
+     * @throws BrokerException if the connection is lost
+     */
+    void unsubscribe(List<TopicFilter> filters) {
+        try {
+            client.unsubscribe(texts(filters)).waitForCompletion(ANSWER.toMillis());
+        } catch (MqttException e) {
+            throw new BrokerException("no subscription was ended at the broker at " + url() + ": " + reason(e), e);
+        }
+    }
+
+    private static String[] texts(List<TopicFilter> filters) {
+        return filters.stream().map(TopicFilter::text).toArray(String[]::new);
+    }
+
+    private void ask(List<TopicFilter> filters) throws MqttException {
+        String[] topics = texts(filters);
         if (topics.length == 0) {
             return;
         }
@@ -109,7 +158,7 @@ final class Connection implements MqttCallback {
         for (int i = 0; i < topics.length; i++) {
             if (granted[i] >= REFUSED) {
                 throw new BrokerException(
-                        "the broker at " + link.url() + " refuses a subscription to '" + topics[i]
+                        "the broker at " + url() + " refuses a subscription to '" + topics[i]
                                 + "': give its user the right to read it",
                         null);
             }
@@ -125,6 +174,20 @@ final class Connection implements MqttCallback {
     private static String reason(MqttException e) {
         Throwable beneath = e.getCause();
         return beneath == null ? String.valueOf(e.getMessage()) : beneath.toString();
+    }
+
+    private String url() {
+        return client.getServerURI();
+    }
+
+    /** Name of the session that it serves. */
+    String clientId() {
+        return plan.clientId();
+    }
+
+    /** How long it stands. */
+    Duration age() {
+        return Duration.ofNanos(System.nanoTime() - openedNanos);
     }
 
     /** When it was opened, by the station's clock. */

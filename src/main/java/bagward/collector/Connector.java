@@ -1,5 +1,7 @@
 package bagward.collector;
 
+import bagward.fault.BagwardException;
+import bagward.store.StoreException;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.concurrent.CountDownLatch;
@@ -46,6 +48,19 @@ final class Connector {
         return now != null && now.alive();
     }
 
+    /**
+     * The connection.
+     *
+     * @throws BrokerException if there is none
+     */
+    Connection connection() {
+        Connection now = connection;
+        if (now == null || !now.alive()) {
+            throw new BrokerException(trouble, null);
+        }
+        return now;
+    }
+
     /** Why there is no connection; meaningless while there is one. */
     String trouble() {
         return trouble;
@@ -90,7 +105,7 @@ final class Connector {
                     connect();
                     failures = 0;
                     hold();
-                } catch (BrokerException e) {
+                } catch (BrokerException | StoreException e) {
                     failures++;
                     said(e, failures);
                     pause(backoff.after(failures));
@@ -127,7 +142,7 @@ final class Connector {
         }
     }
 
-    private void said(BrokerException e, int failures) {
+    private void said(BagwardException e, int failures) {
         trouble = String.valueOf(e.getMessage());
         if (failures == 1) {
             LOG.warn("{}; trying again", trouble);

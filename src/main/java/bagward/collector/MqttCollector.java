@@ -9,12 +9,14 @@ import bagward.collector.payload.TopicFilter;
 import bagward.collector.sparkplug.NodeState;
 import bagward.store.QuarantineStore;
 import bagward.store.ReadingStore;
+import bagward.store.SubscriptionStore;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
  * Collects the messages of sensors from a broker: a message is acknowledged after its readings, or its line in the
@@ -28,18 +30,21 @@ import java.util.function.Consumer;
  * say can neither hold up nor repeat what is collected.
  */
 public final class MqttCollector implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(MqttCollector.class);
     private static final Backoff RECONNECT = new Backoff(Duration.ofMillis(250), Duration.ofSeconds(30));
+    private static final List<TopicFilter> EVERYTHING = List.of(new TopicFilter("#"));
     private static final Duration PATIENCE = Duration.ofSeconds(1);
 
     private final StationClock clock;
     private final CollectorSettings settings;
     private final SensorClocks sensorClocks = new SensorClocks();
     private final MessageDecoder decoder;
-    private final HandOff handOff = new HandOff();
     private final Tally tally = new Tally();
-    private final AtomicBoolean leftWithBroker = new AtomicBoolean();
     private final HeardTopics heard;
-    private final Connector collecting;
+    private final Lanes lanes;
+    private final Sessions sessions;
+    private final HandOff handOff;
+    private final Mover mover;
     private final Connector hearing;
     private final Committer committer;
 
@@ -52,6 +57,7 @@ public final class MqttCollector implements AutoCloseable {
      * @param sources the sensors
      * @param readings takes the readings
      * @param quarantine takes what cannot be used
+     * @param subscriptions what was asked for at brokers before
      * @param afterCommit told the readings of each batch once they are on disk; must not block for long
      */
     public MqttCollector(
@@ -61,25 +67,27 @@ public final class MqttCollector implements AutoCloseable {
             List<SensorSource> sources,
             ReadingStore readings,
             QuarantineStore quarantine,
+            SubscriptionStore subscriptions,
             Consumer<List<Reading>> afterCommit) {
         this.clock = clock;
         this.settings = settings;
         this.decoder = new MessageDecoder(sources, settings.futureTolerance(), settings.pastTolerance());
         this.heard = new HeardTopics(quarantine, clock.clock());
-        this.collecting = new Connector(
-                broker.link(),
-                new Connection.Plan(settings.clientId(), filters(sources), 1, true, this::receive),
-                clock.clock(),
-                RECONNECT);
+        this.lanes = Lanes.of(settings.clientId(), sources);
+        this.sessions = new Sessions(broker, lanes.all(), subscriptions, clock.clock(), this::receive);
+        this.handOff = new HandOff(sessions.clients());
+        Handover handover = new Handover();
+        this.mover = new Mover(sessions.all(), handOff, handover);
         this.hearing = new Connector(
                 broker.link(),
-                new Connection.Plan(
-                        settings.clientId() + "-hearing", List.of(new TopicFilter("#")), 0, false, this::hear),
+                new Connection.Plan(settings.clientId() + "-hearing", kept -> EVERYTHING, 0, false, this::hear),
                 clock.clock(),
                 RECONNECT);
         this.committer = new Committer(new Committer.Parts(
                 clock,
                 handOff,
+                sessions,
+                handover,
                 decoder,
                 readings,
                 quarantine,
@@ -94,15 +102,6 @@ public final class MqttCollector implements AutoCloseable {
                 this::whenIdle));
     }
 
-    /** The filters to subscribe to: none that another covers, for a broker would send such messages twice. */
-    private static List<TopicFilter> filters(List<SensorSource> sources) {
-        List<TopicFilter> all =
-                sources.stream().map(SensorSource::topic).distinct().toList();
-        return all.stream()
-                .filter(f -> all.stream().noneMatch(other -> !other.equals(f) && other.covers(f)))
-                .toList();
-    }
-
     private static List<SeriesId> series(List<SensorSource> sources) {
         return sources.stream()
                 .flatMap(source ->
@@ -113,9 +112,11 @@ public final class MqttCollector implements AutoCloseable {
 
     /** Starts; the first connection is tried again until it stands. */
     public void start() {
+        lanes.remarks().forEach(remark -> LOG.warn("{}", remark));
         committer.start();
         heard.start();
-        collecting.start();
+        sessions.start();
+        mover.start();
         if (settings.hearAll()) {
             hearing.start();
         }
@@ -123,7 +124,23 @@ public final class MqttCollector implements AutoCloseable {
 
     /** How it is. */
     public CollectorState state() {
-        return tally.state(collecting, heard.total(), handOff.waiting(), clock.trouble());
+        return tally.state(sessions, heard.total(), handOff.waiting(), clock.trouble());
+    }
+
+    /** How each session at the broker is, the main one first. */
+    public List<SessionState> sessions() {
+        return sessions.all().stream()
+                .map(s -> new SessionState(
+                        s.lane().name(),
+                        s.lane().clientId(),
+                        s.connector().connected(),
+                        handOff.waiting(s.lane().clientId())))
+                .toList();
+    }
+
+    /** What a person should know of the sessions: gateways that share one against their wish. */
+    public List<String> remarks() {
+        return lanes.remarks();
     }
 
     /** How far the clock of each sensor is ahead of the station's (negative: behind), where enough was heard to say. */
@@ -145,50 +162,53 @@ public final class MqttCollector implements AutoCloseable {
     @Override
     public void close() {
         committer.stop();
-        collecting.stop();
+        mover.close();
+        sessions.stop();
         if (settings.hearAll()) {
             hearing.stop();
         }
         heard.close();
     }
 
-    private void receive(Arrival arrival) {
+    private void receive(Session session, Arrival arrival) {
         tally.arrived(arrival.message().arrivedAt());
         if (!clock.credible()) {
-            refuse(arrival);
+            refuse(session, arrival);
             return;
         }
         try {
             boolean patient = arrival.quality() > 0 && tally.storing();
             if (!handOff.offer(arrival, patient ? PATIENCE : Duration.ZERO)) {
-                refuse(arrival);
+                refuse(session, arrival);
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            refuse(arrival);
+            refuse(session, arrival);
         }
     }
 
-    private void refuse(Arrival arrival) {
+    private void refuse(Session session, Arrival arrival) {
         if (arrival.quality() == 0) {
             tally.lost();
         } else {
-            leftWithBroker.set(true);
+            session.leave();
         }
     }
 
     /** Names of metrics come with births only, and births only once, unless they are asked for. */
     private void askForBirths() {
-        if (settings.askRebirth() && collecting.connected() && clock.credible()) {
+        if (settings.askRebirth() && sessions.connected() && clock.credible()) {
             decoder.rebirthRequests(clock.clock().instant())
-                    .forEach(command -> collecting.send(command.topic(), command.bytes()));
+                    .forEach(command -> sessions.send(command.topic(), command.bytes()));
         }
     }
 
     /** Once there is room again and the clock is right, a new connection makes the broker send what was left with it. */
     private void whenIdle() {
-        if (tally.storing() && clock.credible() && leftWithBroker.getAndSet(false)) {
-            collecting.renew();
+        if (tally.storing() && clock.credible()) {
+            sessions.all().stream()
+                    .filter(s -> handOff.waiting(s.lane().clientId()) == 0)
+                    .forEach(Session::fetchLeft);
         }
     }
 

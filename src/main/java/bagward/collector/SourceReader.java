@@ -10,6 +10,7 @@ import bagward.collector.payload.SensorSource;
 import bagward.collector.payload.TimeForm;
 import bagward.collector.payload.TopicFilter;
 import bagward.document.Section;
+import bagward.fault.ImpossibleValueException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,6 +23,7 @@ import java.util.Optional;
  * <pre>{@code
  * - id: north-air
  *   topic: station/north/air   # topic, or filter with + and #
+ *   gateway: north gateway     # what sends for it and others, if anything does; left out: it sends for itself
  *   payload: json              # number, json, senml or sparkplug
  *   time: /at                  # json: where the time stands (JSON Pointer); left out: the time of arrival
  *   time-form: iso             # iso, seconds or milliseconds (since 1970)
@@ -49,6 +51,8 @@ final class SourceReader {
     private static final Map<String, Kind> KINDS =
             Map.of("number", Kind.NUMBER, "json", Kind.JSON, "senml", Kind.SENML, "sparkplug", Kind.SPARKPLUG);
 
+    private static final int LONGEST_NAME = 60;
+
     /** How payloads are written. */
     enum Kind {
         NUMBER,
@@ -68,9 +72,10 @@ final class SourceReader {
         }
         SparkplugReader.refuseKeys(entry);
         Optional<TopicFilter> topic = CollectorReader.topic(entry);
+        Optional<String> gateway = entry.findValue("gateway", SourceReader::gateway);
         Optional<JsonAt.TimeAt> time = time(entry, kind);
         Map<TopicFilter, List<Place>> places = places(entry, kind, topic);
-        return entry.make(() -> sources(id.orElseThrow(), kind.orElseThrow(), time, places))
+        return entry.make(() -> sources(id.orElseThrow(), gateway, kind.orElseThrow(), time, places))
                 .orElse(List.of());
     }
 
@@ -105,11 +110,22 @@ final class SourceReader {
     }
 
     private static List<SensorSource> sources(
-            SensorId id, Kind kind, Optional<JsonAt.TimeAt> time, Map<TopicFilter, List<Place>> places) {
+            SensorId id,
+            Optional<String> gateway,
+            Kind kind,
+            Optional<JsonAt.TimeAt> time,
+            Map<TopicFilter, List<Place>> places) {
         List<SensorSource> sources = new ArrayList<>();
-        places.forEach((topic, found) ->
-                formats(kind, time, found).forEach(format -> sources.add(new SensorSource(id, topic, format))));
+        places.forEach((topic, found) -> formats(kind, time, found)
+                .forEach(format -> sources.add(new SensorSource(id, topic, format, gateway))));
         return sources;
+    }
+
+    private static String gateway(String text) {
+        if (text.isBlank() || text.length() > LONGEST_NAME) {
+            throw new ImpossibleValueException("must be a name of 1 to " + LONGEST_NAME + " characters");
+        }
+        return text.strip();
     }
 
     private static List<PayloadFormat> formats(Kind kind, Optional<JsonAt.TimeAt> time, List<Place> places) {

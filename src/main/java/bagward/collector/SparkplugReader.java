@@ -22,6 +22,7 @@ final class SparkplugReader {
         Optional<String> node = entry.value("node", NodeId::level);
         Optional<String> device = entry.findValue("device", NodeId::level);
         refuse(entry, "topic", "its topics follow from group, node and device");
+        refuse(entry, "gateway", "its edge node is its gateway");
         refuse(entry, "time", "its payloads have a place for it");
         refuse(entry, "time-form", "its payloads have a place for it");
         List<Place> places = new ArrayList<>();

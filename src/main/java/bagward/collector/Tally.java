@@ -44,17 +44,17 @@ final class Tally {
     }
 
     /** The state, with what others know. */
-    synchronized CollectorState state(Connector connector, long heard, int waiting, Optional<String> clock) {
-        boolean connected = connector.connected();
+    synchronized CollectorState state(Sessions sessions, long heard, int waiting, Optional<String> clock) {
+        boolean connected = sessions.connected();
         CollectorState.Counts counts = new CollectorState.Counts(
-                messages, stored, repeated, contradicted, quarantined, heard, waiting, lost, connector.connections());
+                messages, stored, repeated, contradicted, quarantined, heard, waiting, lost, sessions.connections());
         return new CollectorState(
                 connected,
                 storeTrouble.isEmpty(),
                 Optional.ofNullable(lastMessageAt),
                 Optional.ofNullable(lastCommitAt),
                 counts,
-                clock.orElseGet(() -> sentence(connected, connector.trouble(), waiting)));
+                clock.orElseGet(() -> sentence(connected, sessions.trouble(), waiting)));
     }
 
     private String sentence(boolean connected, String trouble, int waiting) {

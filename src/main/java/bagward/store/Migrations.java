@@ -20,7 +20,8 @@ final class Migrations implements ResourceProvider {
             "V3__outbox.sql", //
             "V4__pollen_scores.sql", //
             "V5__summaries.sql", //
-            "V6__sensor_checks.sql");
+            "V6__sensor_checks.sql", //
+            "V9__subscriptions.sql");
 
     /** Version of the newest one. */
     static int newest() {

@@ -5,7 +5,7 @@ import java.time.Clock;
 import java.util.Optional;
 
 /**
- * The store in one SQLite file: readings, quarantine, register changes, alarms and outbox. Safe for use by several threads;
+ * The store in one SQLite file: readings, quarantine, register changes, alarms, subscriptions and outbox. Safe for use by several threads;
  * closing it waits for a write that is under way.
  */
 public final class SqliteStores implements AutoCloseable {
@@ -86,6 +86,11 @@ public final class SqliteStores implements AutoCloseable {
     /** The journal of pollen scores. */
     public PollenStore pollen() {
         return new SqlitePollen(database);
+    }
+
+    /** What our clients are subscribed to at brokers. */
+    public SubscriptionStore subscriptions() {
+        return new SqliteSubscriptions(database);
     }
 
     /** Messages on their way. */

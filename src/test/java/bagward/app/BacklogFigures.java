@@ -37,7 +37,9 @@ import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
 
 /**
  * Measures how long the whole station takes for a backlog of a gateway, and how late a live reading is on the board
- * meanwhile. Run with the test class path; arguments: "embedded" or "mosquitto", sensors, readings of each.
+ * meanwhile. Run with the test class path; arguments: "embedded" or "mosquitto", sensors, readings of each, and how the sensors
+ * are told apart: "one" (all share a session), "gateway" (those of the backlog are behind a gateway, the live one is not) or
+ * "same" (the live one is behind that gateway too).
  */
 final class BacklogFigures {
     private static final TagCode TAG = new TagCode("T-1");
@@ -58,41 +60,47 @@ final class BacklogFigures {
     public static void main(String[] arguments) throws Exception {
         int sensors = Integer.parseInt(arguments[1]);
         int readings = Integer.parseInt(arguments[2]);
+        String lanes = arguments[3];
         Path folder = Files.createTempDirectory("backlog");
         if (arguments[0].equals("mosquitto")) {
             try (Mosquitto mosquitto = Mosquitto.start(folder.resolve("mosquitto"))) {
                 String url = mosquitto.link().url();
-                measure(folder, "url: \"" + url.replace("tcp://", "mqtt://") + "\"", url, sensors, readings);
+                measure(folder, "url: \"" + url.replace("tcp://", "mqtt://") + "\"", url, sensors, readings, lanes);
             }
         } else {
             int port = Ports.free();
-            measure(folder, "port: " + port, "tcp://127.0.0.1:" + port, sensors, readings);
+            measure(folder, "port: " + port, "tcp://127.0.0.1:" + port, sensors, readings, lanes);
         }
     }
 
-    private static void measure(Path folder, String broker, String url, int sensors, int readings) throws Exception {
+    private static void measure(Path folder, String broker, String url, int sensors, int readings, String lanes)
+            throws Exception {
         Configuration configuration = new ConfigurationReader(folder, Map.of())
-                .read("backlog.yaml", configuration(broker, sensors), new Inspection());
+                .read("backlog.yaml", configuration(broker, sensors, lanes), new Inspection());
         try (Running running = new Running(configuration, StationClock.trusted(Clock.systemUTC()))) {
             running.open();
             new BacklogFigures(running, url, sensors, readings).run();
         }
     }
 
-    private static String configuration(String broker, int sensors) {
+    private static String configuration(String broker, int sensors, String lanes) {
+        String late = lanes.equals("one") ? "" : "gateway: late, ";
+        String live = lanes.equals("same") ? late : "";
         StringBuilder text = new StringBuilder("""
                 station: {name: Test bench, latitude: 53.2, longitude: -7.1, time-zone: UTC}
                 houses: [{id: north, name: North, bays: [{id: a, name: Bench, spots: 4, across: 2}]}]
                 broker: {%s}
                 page: {port: 0}
                 sensors:
-                - {id: spare, house: north, spare: true, every: 1 min, topic: t/spare, payload: json, time: /at,
+                - {id: spare, house: north, spare: true, every: 1 min, %stopic: t/spare, payload: json, time: /at,
                    reads: [{quantity: temperature, at: /t, unit: Cel}, {quantity: humidity, at: /h, unit: "%%RH"}]}
-                """.formatted(broker));
+                """.formatted(broker, live));
         for (int i = 0; i < sensors; i++) {
             text.append("- {id: s")
                     .append(i)
-                    .append(", house: north, every: 1 min, topic: t/s")
+                    .append(", house: north, every: 1 min, ")
+                    .append(late)
+                    .append("topic: t/s")
                     .append(i);
             text.append(", payload: json, time: /at, reads: [{quantity: temperature, at: /t, unit: Cel}]}\n");
         }

@@ -33,6 +33,7 @@ class BrokenNetworkIT {
                 MqttCollectorTest.SOURCES,
                 store,
                 store,
+                store,
                 readings -> {});
         collector.start();
         return collector;

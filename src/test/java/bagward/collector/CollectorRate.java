@@ -115,6 +115,7 @@ final class CollectorRate {
                         MqttCollectorTest.SOURCES,
                         readings.apply(stores),
                         stores.quarantine(),
+                        stores.subscriptions(),
                         stored -> stored.forEach(r -> all.countDown()))) {
             collector.start();
             while (!collector.state().connected()) {

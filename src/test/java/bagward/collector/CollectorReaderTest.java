@@ -214,6 +214,22 @@ class CollectorReaderTest {
         assertEquals(new NodeId("alder", "gateway"), device.node());
         assertEquals(Optional.of("th-1"), device.device());
         assertEquals("Air/Humidity", device.places().get(0).at());
+        assertEquals(Optional.of("alder/gateway"), sources.get(0).gateway());
+    }
+
+    @Test
+    void the_gateway_of_a_sensor_holds_for_all_its_topics() {
+        List<SensorSource> sources = sensor("""
+                payload: number
+                gateway: north gateway
+                reads:
+                - {quantity: humidity, unit: "%RH", topic: a/h}
+                - {quantity: temperature, unit: Cel, topic: a/t}
+                """);
+        assertEquals(List.of(), sentences());
+        assertEquals(
+                List.of(Optional.of("north gateway"), Optional.of("north gateway")),
+                sources.stream().map(SensorSource::gateway).toList());
     }
 
     @ParameterizedTest
@@ -223,6 +239,7 @@ class CollectorReaderTest {
                 "payload: sparkplug, group: a/b, node: n | must be one level of a topic",
                 "payload: sparkplug, group: a | node",
                 "payload: sparkplug, group: a, node: n, topic: t | its topics follow from group, node and device",
+                "payload: sparkplug, group: a, node: n, gateway: g | its edge node is its gateway",
                 "payload: sparkplug, group: a, node: n, time: /t | its payloads have a place for it",
                 "payload: senml, topic: t, node: n | is of use with payload sparkplug only",
             })

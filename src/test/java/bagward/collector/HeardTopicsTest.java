@@ -70,6 +70,7 @@ class HeardTopicsTest {
                         MqttCollectorTest.SOURCES,
                         store,
                         new Locked(),
+                        store,
                         readings -> {});
                 Publisher publisher = new Publisher(broker.settings().link())) {
             collector.start();

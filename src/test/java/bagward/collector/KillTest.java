@@ -106,6 +106,7 @@ class KillTest {
                 MqttCollectorTest.SOURCES,
                 stores.readings(),
                 stores.quarantine(),
+                stores.subscriptions(),
                 readings -> {})) {
             collector.start();
             await().atMost(Duration.ofSeconds(30))

@@ -35,6 +35,7 @@ final class KilledCollector {
                 MqttCollectorTest.SOURCES,
                 new Stopping(stores.readings(), moment),
                 stores.quarantine(),
+                stores.subscriptions(),
                 readings -> {});
         collector.start();
         while (!collector.state().connected()) {

@@ -31,6 +31,7 @@ final class KilledStation {
                 MqttCollectorTest.SOURCES,
                 SpooledReadings.open(away, folder.resolve("spool"), SPOOL_BYTES, clock),
                 SpooledQuarantine.open(stores.quarantine(), folder.resolve("refused"), SPOOL_BYTES, clock),
+                stores.subscriptions(),
                 readings -> {});
         collector.start();
         while (!collector.state().connected()) {

@@ -122,6 +122,7 @@ class KilledUnderLoadIT {
                         MqttCollectorTest.SOURCES,
                         readings,
                         quarantine,
+                        stores.subscriptions(),
                         told -> {})) {
             collector.start();
             await().atMost(Duration.ofSeconds(60)).until(() -> stored(stores).size() >= messages);

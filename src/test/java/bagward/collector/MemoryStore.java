@@ -7,18 +7,23 @@ import bagward.store.QuarantineStore;
 import bagward.store.Quarantined;
 import bagward.store.ReadingStore;
 import bagward.store.StoreException;
+import bagward.store.SubscriptionStore;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** A store in memory that can be made to fail. */
-final class MemoryStore implements ReadingStore, QuarantineStore {
+final class MemoryStore implements ReadingStore, QuarantineStore, SubscriptionStore {
     private final Map<SeriesId, TreeMap<Instant, Reading>> rows = new TreeMap<>();
     private final List<Quarantined> quarantined = new ArrayList<>();
     private final Map<String, HeardTopic> heard = new TreeMap<>();
+    private final Map<String, Set<String>> subscriptions = new TreeMap<>();
     private boolean broken;
     private int largestBatch;
     private int refusedBatches;
@@ -119,5 +124,27 @@ final class MemoryStore implements ReadingStore, QuarantineStore {
         return heard.values().stream()
                 .filter(h -> !h.lastAt().isBefore(instant))
                 .toList();
+    }
+
+    @Override
+    public synchronized Map<String, Set<String>> held(String broker) {
+        Map<String, Set<String>> copy = new TreeMap<>();
+        subscriptions.forEach((client, filters) -> copy.put(client, Set.copyOf(filters)));
+        return copy;
+    }
+
+    @Override
+    public synchronized void hold(String broker, String client, Collection<String> filters) {
+        subscriptions.computeIfAbsent(client, c -> new TreeSet<>()).addAll(filters);
+    }
+
+    @Override
+    public synchronized void letGo(String broker, String client, Collection<String> filters) {
+        subscriptions.getOrDefault(client, new TreeSet<>()).removeAll(filters);
+    }
+
+    @Override
+    public synchronized void end(String broker, String client) {
+        subscriptions.remove(client);
     }
 }

@@ -64,6 +64,7 @@ class MqttCollectorTest {
                 SOURCES,
                 store,
                 store,
+                store,
                 told::addAll);
         collector.start();
         return collector;

@@ -76,6 +76,7 @@ class OutageIT {
                 MqttCollectorTest.SOURCES,
                 readings,
                 quarantine,
+                stores.subscriptions(),
                 told::addAll);
         collector.start();
         soon().until(() -> collector.state().connected());

@@ -109,6 +109,7 @@ class ReplayTest {
                         sources(),
                         store,
                         store,
+                        store,
                         readings -> {})) {
             collector.start();
             await().atMost(Duration.ofSeconds(20)).until(() -> collector.state().connected());

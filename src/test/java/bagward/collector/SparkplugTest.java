@@ -71,6 +71,7 @@ class SparkplugTest {
                 List.of(new SensorSource(AIR, FORMAT.topics(), FORMAT)),
                 store,
                 store,
+                store,
                 readings -> {});
         collector.start();
         return collector;

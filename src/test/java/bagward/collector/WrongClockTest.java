@@ -35,6 +35,7 @@ class WrongClockTest {
                 MqttCollectorTest.SOURCES,
                 store,
                 store,
+                store,
                 told::addAll);
         collector.start();
         soon().until(() -> collector.state().connected());

@@ -53,6 +53,42 @@ public record TopicFilter(String text) {
         return covers(text.split("/", -1), other.text.split("/", -1));
     }
 
+    /** Whether there can be a topic that fits both filters. */
+    public boolean overlaps(TopicFilter other) {
+        if (isLiteral() && other.isLiteral()) {
+            return text.equals(other.text);
+        }
+        if (text.startsWith("$") != other.text.startsWith("$")) {
+            return false;
+        }
+        return overlap(text.split("/", -1), other.text.split("/", -1));
+    }
+
+    /** Whether it is a topic, without wildcards. */
+    public boolean isLiteral() {
+        return text.indexOf('+') < 0 && text.indexOf('#') < 0;
+    }
+
+    private static boolean overlap(String[] one, String[] other) {
+        for (int i = 0; ; i++) {
+            if (ends(one, i) || ends(other, i)) {
+                return true;
+            }
+            if (i == one.length || i == other.length) {
+                return one.length == other.length;
+            }
+            boolean free = one[i].equals("+") || other[i].equals("+");
+            if (!free && !one[i].equals(other[i])) {
+                return false;
+            }
+        }
+    }
+
+    /** Whether all further levels fit, none included. */
+    private static boolean ends(String[] levels, int at) {
+        return at < levels.length && levels[at].equals("#");
+    }
+
     private static boolean covers(String[] filter, String[] levels) {
         int i = 0;
         for (; i < filter.length; i++) {

@@ -2,8 +2,14 @@ package bagward.collector.payload;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.fault.ImpossibleValueException;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -52,5 +58,53 @@ class TopicFilterTest {
     })
     void a_filter_covers_another_if_it_takes_all_its_topics(String wide, String narrow, boolean covers) {
         assertEquals(covers, new TopicFilter(wide).covers(new TopicFilter(narrow)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "a/b, a/b, true",
+        "a/b, a/c, false",
+        "a/+, +/b, true",
+        "a/+, b/+, false",
+        "a/+, a, false",
+        "a/#, a, true",
+        "a/#, +, true",
+        "a/#, b/#, false",
+        "a/+/c, a/b/#, true",
+        "a/+/c, a/b/+/d, false",
+        "#, $SYS/#, false",
+        "+/b, $SYS/b, false",
+        "$SYS/+, $SYS/b, true",
+    })
+    void two_filters_overlap_if_a_topic_can_fit_both(String one, String other, boolean overlaps) {
+        assertEquals(overlaps, new TopicFilter(one).overlaps(new TopicFilter(other)));
+        assertEquals(overlaps, new TopicFilter(other).overlaps(new TopicFilter(one)));
+    }
+
+    /** Law: whatever topic fits both, the filters overlap; and a filter overlaps all that it covers. */
+    @Test
+    void random_filters_overlap_where_a_topic_fits_both() {
+        Random random = new Random(20261125);
+        int met = 0;
+        for (int i = 0; i < 200_000; i++) {
+            TopicFilter one = new TopicFilter(some(random, List.of("a", "b", "+"), true));
+            TopicFilter other = new TopicFilter(some(random, List.of("a", "b", "+"), true));
+            String topic = some(random, List.of("a", "b"), false);
+            if (one.matches(topic) && other.matches(topic)) {
+                met++;
+                assertTrue(one.overlaps(other), one + " " + other + " " + topic);
+            }
+            if (one.covers(other)) {
+                assertTrue(one.overlaps(other), one + " " + other);
+            }
+        }
+        assertTrue(met > 1_000, "too few to mean anything: " + met);
+    }
+
+    private static String some(Random random, List<String> levels, boolean hash) {
+        String text = IntStream.range(0, 1 + random.nextInt(4))
+                .mapToObj(i -> levels.get(random.nextInt(levels.size())))
+                .collect(Collectors.joining("/"));
+        return hash && random.nextInt(4) == 0 ? text + "/#" : text;
     }
 }
