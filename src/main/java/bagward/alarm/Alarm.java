@@ -110,4 +110,10 @@ public record Alarm(
                 verdict.message(),
                 aside);
     }
+
+    /** The same, as if it had never been raised. */
+    Alarm untold() {
+        return new Alarm(
+                key, phase, since, Optional.empty(), acknowledgedAt, acknowledgedBy, clearSince, message, aside);
+    }
 }

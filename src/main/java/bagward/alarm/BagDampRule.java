@@ -6,8 +6,6 @@ import java.time.Instant;
 
 /** Judges whether a bag is damp: its humidity against the limit in %RH. */
 public final class BagDampRule {
-    private static final BagClimateRule DAMP = new BagClimateRule("damp", 0);
-
     private BagDampRule() {}
 
     /**
@@ -19,6 +17,6 @@ public final class BagDampRule {
      * @param now the time to judge at
      */
     public static Verdict judge(Rule rule, TagCode tag, BagClimate climate, Instant now) {
-        return DAMP.judge(rule, tag, climate, climate.humidity().middle(), now);
+        return BagClimateRule.DAMP.judge(rule, tag, climate, climate.humidity().middle(), now);
     }
 }

@@ -6,8 +6,6 @@ import java.time.Instant;
 
 /** Judges whether a bag is hot: its temperature against the limit in °C. */
 public final class BagHotRule {
-    private static final BagClimateRule HOT = new BagClimateRule("hot", 1);
-
     private BagHotRule() {}
 
     /**
@@ -19,6 +17,7 @@ public final class BagHotRule {
      * @param now the time to judge at
      */
     public static Verdict judge(Rule rule, TagCode tag, BagClimate climate, Instant now) {
-        return HOT.judge(rule, tag, climate, climate.temperature().middle(), now);
+        return BagClimateRule.HOT.judge(
+                rule, tag, climate, climate.temperature().middle(), now);
     }
 }

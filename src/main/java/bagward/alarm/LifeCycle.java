@@ -43,6 +43,7 @@ final class LifeCycle {
             case HOLDS -> begin(verdict).orElse(alarm.in(AlarmPhase.NORMAL));
             case CLEAR -> alarm.in(AlarmPhase.NORMAL);
             case SUPPRESSED -> suppressed(alarm, verdict);
+            case COVERED -> covered(alarm, verdict);
             case UNKNOWN -> unheard(alarm);
         };
     }
@@ -50,7 +51,7 @@ final class LifeCycle {
     private Alarm whilePending(Alarm alarm, Verdict verdict) {
         return switch (verdict.outcome()) {
             case HOLDS -> begin(verdict).orElse(alarm);
-            case CLEAR, SUPPRESSED -> alarm.in(AlarmPhase.NORMAL);
+            case CLEAR, SUPPRESSED, COVERED -> alarm.in(AlarmPhase.NORMAL);
             case UNKNOWN -> alarm;
         };
     }
@@ -60,6 +61,7 @@ final class LifeCycle {
             case HOLDS -> asksAgain(alarm) ? alarm.holding(verdict).raised(now) : alarm.holding(verdict);
             case CLEAR -> lasted(verdict, rule.offDelay()) ? returned(alarm.gone(verdict)) : alarm.gone(verdict);
             case SUPPRESSED -> suppressed(alarm, verdict);
+            case COVERED -> covered(alarm, verdict);
             case UNKNOWN -> alarm;
         };
     }
@@ -68,7 +70,7 @@ final class LifeCycle {
         return switch (verdict.outcome()) {
             case HOLDS ->
                 lasted(verdict, rule.onDelay()) ? alarm.holding(verdict).raised(now) : alarm;
-            case CLEAR, SUPPRESSED, UNKNOWN -> alarm;
+            case CLEAR, SUPPRESSED, COVERED, UNKNOWN -> alarm;
         };
     }
 
@@ -79,6 +81,7 @@ final class LifeCycle {
                         ? alarm.holding(verdict).in(AlarmPhase.ACKNOWLEDGED)
                         : begin(verdict).orElse(alarm);
             case CLEAR -> lasted(verdict, rule.offDelay()) ? returned(alarm.gone(verdict)) : alarm.gone(verdict);
+            case COVERED -> alarm.acknowledgedAt().isPresent() ? alarm : alarm.untold();
             case SUPPRESSED, UNKNOWN -> alarm;
         };
     }
@@ -100,13 +103,20 @@ final class LifeCycle {
                 AlarmPhase.SUPPRESSED, new Aside(AlarmEngine.RULE, now, Optional.empty(), verdict.message()));
     }
 
+    /** Another alarm tells of it from now on: unless somebody saw it, it is as if it had never been raised. */
+    private Alarm covered(Alarm alarm, Verdict verdict) {
+        Alarm hidden = suppressed(alarm, verdict);
+        return alarm.acknowledgedAt().isPresent() ? hidden : hidden.untold();
+    }
+
     /** Nothing is known of it now: what was raised before it was hidden is shown again, the rest forgotten. */
     private Alarm unheard(Alarm alarm) {
         return alarm.raisedAt().isPresent() ? alarm.raised(now) : alarm.in(AlarmPhase.NORMAL);
     }
 
     private static Alarm returned(Alarm alarm) {
-        return alarm.in(alarm.acknowledgedAt().isPresent() ? AlarmPhase.NORMAL : AlarmPhase.RETURNED_UNACKNOWLEDGED);
+        boolean told = alarm.raisedAt().isPresent() && alarm.acknowledgedAt().isEmpty();
+        return alarm.in(told ? AlarmPhase.RETURNED_UNACKNOWLEDGED : AlarmPhase.NORMAL);
     }
 
     private boolean asksAgain(Alarm alarm) {

@@ -18,6 +18,8 @@ import java.util.Optional;
  * @param reAlarm how long after it was confirmed an alarm that still holds asks again; empty for never
  * @param otherLimits limits for single houses, materials and crops; the first that fits counts
  * @param actsOn which value of an estimate it is judged by; measured values are taken as they are
+ * @param togetherFrom from so many bags of a house on that meet it at once, the house calls instead of each of them, 2 or
+ *     more; empty if each bag calls for itself
  * @param priority how much it matters
  * @param card what to do
  */
@@ -32,11 +34,42 @@ public record Rule(
         Optional<Duration> reAlarm,
         List<OtherLimit> otherLimits,
         Quantile actsOn,
+        Optional<Integer> togetherFrom,
         Priority priority,
         ActionCard card) {
     /** Copies the list. */
     public Rule {
         otherLimits = List.copyOf(otherLimits);
+    }
+
+    /** A rule by which each bag calls for itself. */
+    public Rule(
+            RuleId id,
+            String name,
+            RuleKind kind,
+            double limit,
+            double deadband,
+            Duration onDelay,
+            Duration offDelay,
+            Optional<Duration> reAlarm,
+            List<OtherLimit> otherLimits,
+            Quantile actsOn,
+            Priority priority,
+            ActionCard card) {
+        this(
+                id,
+                name,
+                kind,
+                limit,
+                deadband,
+                onDelay,
+                offDelay,
+                reAlarm,
+                otherLimits,
+                actsOn,
+                Optional.empty(),
+                priority,
+                card);
     }
 
     /** A rule that has the same limit everywhere and acts on the best value. */
@@ -68,6 +101,24 @@ public record Rule(
         this(id, name, kind, limit, deadband, onDelay, offDelay, Optional.empty(), priority, card);
     }
 
+    /** The same rule, by which a house calls from so many bags on. */
+    public Rule together(int from) {
+        return new Rule(
+                id,
+                name,
+                kind,
+                limit,
+                deadband,
+                onDelay,
+                offDelay,
+                reAlarm,
+                otherLimits,
+                actsOn,
+                Optional.of(from),
+                priority,
+                card);
+    }
+
     /** The rule with the limit that it has for a thing in its circumstances. */
     public Rule at(Circumstances circumstances) {
         return otherLimits.stream()
@@ -84,6 +135,7 @@ public record Rule(
                         reAlarm,
                         otherLimits,
                         actsOn,
+                        togetherFrom,
                         priority,
                         card))
                 .orElse(this);

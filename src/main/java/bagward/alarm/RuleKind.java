@@ -49,6 +49,11 @@ public enum RuleKind {
         return this == BAG_DAMP || this == BAG_HOT || this == BAG_MOULD;
     }
 
+    /** Whether many bags may meet it at once for one cause, so that their house can call for all of them. */
+    public boolean shared() {
+        return this == BAG_DAMP || this == BAG_HOT;
+    }
+
     /** The word in configuration files. */
     public String word() {
         return word;

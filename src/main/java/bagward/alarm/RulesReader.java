@@ -25,6 +25,7 @@ import java.util.stream.Collectors;
 public final class RulesReader {
     private static final Duration LONGEST = Duration.ofDays(30);
     private static final double WIDEST_DEADBAND = 20;
+    private static final int MOST_TOGETHER = 1000;
     private static final Map<String, RuleKind> KINDS =
             Arrays.stream(RuleKind.values()).collect(Collectors.toMap(RuleKind::word, Function.identity()));
     private static final Map<String, Priority> PRIORITIES = Arrays.stream(Priority.values())
@@ -53,7 +54,7 @@ public final class RulesReader {
      *
      * @param known rules so far
      * @param entries each with id, name, watches (a {@link RuleKind#word}), limit, other-limits (house, material, crop, limit),
-     *     acts-on (sure, middle, possible or a number), deadband, on-delay, off-delay, re-alarm (if it is to ask again), priority (low, medium, high), card (what, why,
+     *     acts-on (sure, middle, possible or a number), together-from (0 for never), deadband, on-delay, off-delay, re-alarm (if it is to ask again), priority (low, medium, high), card (what, why,
      *     how-soon, proof, caution) and enabled; where the id is known and it watches the same, each may be left out
      * @return the rules that were not refused and are enabled, the known ones first
      */
@@ -97,6 +98,7 @@ public final class RulesReader {
                 : before.flatMap(Rule::reAlarm);
         List<OtherLimit> others = others(entry, kind, before);
         Quantile actsOn = actsOn(entry, kind, before);
+        Optional<Integer> togetherFrom = togetherFrom(entry, kind, before);
         Optional<Priority> priority = before.map(Rule::priority)
                 .map(p -> Optional.of(entry.choice("priority", PRIORITIES, p)))
                 .orElseGet(() -> entry.choice("priority", PRIORITIES));
@@ -113,6 +115,7 @@ public final class RulesReader {
                 reAlarm,
                 others,
                 actsOn,
+                togetherFrom,
                 priority.orElseThrow(),
                 card.orElseThrow()));
     }
@@ -146,6 +149,20 @@ public final class RulesReader {
             entry.refuse("acts-on", "must be sure, middle or possible for bag-mould");
         }
         return given.or(() -> before.map(Rule::actsOn)).orElse(Quantile.MIDDLE);
+    }
+
+    private static Optional<Integer> togetherFrom(Section entry, Optional<RuleKind> kind, Optional<Rule> before) {
+        if (!entry.has("together-from")) {
+            return before.flatMap(Rule::togetherFrom);
+        }
+        int from = entry.whole("together-from", 0, MOST_TOGETHER, "bags");
+        if (from == 1) {
+            entry.refuse("together-from", "must be 2 or more, or 0 if each bag is to call for itself");
+        }
+        if (kind.filter(k -> !k.shared()).isPresent()) {
+            entry.refuse("together-from", "is only for rules on bag-damp and bag-hot", "Leave it out.");
+        }
+        return Optional.of(from).filter(bags -> bags > 1);
     }
 
     private static Optional<ActionCard> card(Section card) {

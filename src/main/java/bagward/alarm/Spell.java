@@ -57,7 +57,7 @@ public record Spell(Verdict.Outcome outcome, Instant since, double value, Durati
     }
 
     /** Whether cell i is in a spell above: decided by the newest value up to it that is not within the deadband. */
-    private static boolean above(RegularSeries series, int i, double limit, double deadband) {
+    static boolean above(RegularSeries series, int i, double limit, double deadband) {
         for (int k = i; k >= 0; k--) {
             double value = series.valueOrNaN(k);
             if (value >= limit) {

@@ -21,7 +21,9 @@ public record Verdict(AlarmKey key, Outcome outcome, Instant since, double value
         /** There is no data to say. */
         UNKNOWN,
         /** There is no data to say, because something failed that has an alarm of its own; the message names it. */
-        SUPPRESSED
+        SUPPRESSED,
+        /** It holds, and another alarm calls for the same; the message names that. */
+        COVERED
     }
 
     /** The same verdict with more to say. */
@@ -32,5 +34,15 @@ public record Verdict(AlarmKey key, Outcome outcome, Instant since, double value
     /** The same verdict, suppressed by something that has an alarm of its own. */
     public Verdict suppressedBy(String what) {
         return new Verdict(key, Outcome.SUPPRESSED, since, value, what);
+    }
+
+    /** The same verdict, whose condition holds, left to another alarm that calls for the same. */
+    public Verdict coveredBy(String what) {
+        return new Verdict(key, Outcome.COVERED, since, value, what);
+    }
+
+    /** Whether its condition holds, whoever calls for it. */
+    public boolean met() {
+        return outcome == Outcome.HOLDS || outcome == Outcome.COVERED;
     }
 }

@@ -64,7 +64,22 @@ final class BagAssessor {
                 insight,
                 Optional.of(care),
                 Optional.empty());
-        return new BagFinding(view, new OneCause(in.rules(), in.now()).of(verdicts));
+        return new BagFinding(view, new OneCause(in.rules(), in.now()).of(verdicts), together(head, bagging, climate));
+    }
+
+    private List<TogetherBag> together(Head head, Bagging bagging, BagClimate climate) {
+        List<Rule> rules = HeldBag.rules(in.rules());
+        if (rules.isEmpty()) {
+            return List.of();
+        }
+        HeldBag held = new HeldBag(head, in.crops().of(head).id(), bagging, climate, source.place(head), rules);
+        return rules.stream()
+                .map(rule -> new TogetherBag(
+                        rule.id(),
+                        head.spot().house(),
+                        held.member(rule, in.now(), suppression),
+                        held.recent(rule, in.now())))
+                .toList();
     }
 
     private BagInsight insight(Head head, Bagging bagging) {

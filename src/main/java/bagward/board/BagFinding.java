@@ -8,5 +8,6 @@ import java.util.List;
  *
  * @param view as it is shown, without the priority of its alarms
  * @param verdicts one for each rule about bags
+ * @param together what the rules by which houses call make of it
  */
-record BagFinding(BagView view, List<Verdict> verdicts) {}
+record BagFinding(BagView view, List<Verdict> verdicts, List<TogetherBag> together) {}

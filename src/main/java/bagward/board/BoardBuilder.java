@@ -24,6 +24,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Builds the board in two halves with the alarm engine between them: {@link #assess} computes the climate of every bag
@@ -55,18 +56,21 @@ public final class BoardBuilder {
         SensorAssessor sensors = new SensorAssessor(in, before, system.wrongClocks());
         BagAssessor bags =
                 new BagAssessor(in, source, new Suppression(sensors.silent().keySet()));
-        List<BagView> views = new ArrayList<>();
         List<Verdict> verdicts = new ArrayList<>(system.verdicts());
         verdicts.addAll(sensors.verdicts());
-        for (Head head : heads) {
-            head.baggingAt(in.now()).map(bagging -> bags.look(head, bagging)).ifPresent(finding -> {
-                views.add(finding.view());
-                verdicts.addAll(finding.verdicts());
-            });
-        }
+        List<BagFinding> findings = heads.stream()
+                .flatMap(head -> head.baggingAt(in.now()).map(bagging -> bags.look(head, bagging)).stream())
+                .toList();
+        TogetherCalls together = new TogetherCalls(in, findings);
+        findings.forEach(finding -> verdicts.addAll(together.left(finding)));
+        verdicts.addAll(together.verdicts());
         HouseAssessor houses = new HouseAssessor(in, source.places());
         return new Assessment(
-                in.station().houses().stream().map(houses::look).toList(), views, sensors.views(), verdicts);
+                in.station().houses().stream().map(houses::look).toList(),
+                findings.stream().map(BagFinding::view).toList(),
+                sensors.views(),
+                verdicts,
+                together.concerned());
     }
 
     /**
@@ -77,8 +81,10 @@ public final class BoardBuilder {
      * @param after the alarms after the engine's step, or after a person's act
      */
     public static Board board(BoardInputs in, Assessment assessment, AlarmBook after) {
-        List<AlarmView> listed = alarms(in, after, alarm -> alarm.phase().listed());
-        List<AlarmView> aside = alarms(in, after, alarm -> alarm.phase().setAside());
+        List<AlarmView> listed =
+                alarms(in, assessment, after, alarm -> alarm.phase().listed());
+        List<AlarmView> aside =
+                alarms(in, assessment, after, alarm -> alarm.phase().setAside());
         return new Board(
                 in.now(),
                 in.station().name(),
@@ -115,10 +121,9 @@ public final class BoardBuilder {
     private static List<BagView> marked(List<BagView> bags, List<AlarmView> listed) {
         Map<Subject, Priority> worst = new HashMap<>();
         for (AlarmView view : listed) {
-            worst.merge(
-                    view.alarm().key().subject(),
-                    view.rule().priority(),
-                    BinaryOperator.maxBy(Comparator.naturalOrder()));
+            subjects(view)
+                    .forEach(subject -> worst.merge(
+                            subject, view.rule().priority(), BinaryOperator.maxBy(Comparator.naturalOrder())));
         }
         return bags.stream()
                 .map(bag -> Optional.ofNullable(
@@ -128,14 +133,25 @@ public final class BoardBuilder {
                 .toList();
     }
 
-    private static List<AlarmView> alarms(BoardInputs in, AlarmBook book, Predicate<Alarm> which) {
+    /** What an alarm is about, with the bags that a house calls for. */
+    private static Stream<Subject> subjects(AlarmView view) {
+        return Stream.concat(
+                Stream.of(view.alarm().key().subject()), view.bags().stream().map(Subject.Bag::new));
+    }
+
+    private static List<AlarmView> alarms(
+            BoardInputs in, Assessment assessment, AlarmBook book, Predicate<Alarm> which) {
         Map<RuleId, Rule> rules = new HashMap<>();
         in.rules().forEach(rule -> rules.put(rule.id(), rule));
         WalkingOrder order = new WalkingOrder(in.station());
         return book.alarms().stream()
                 .filter(which)
                 .flatMap(alarm -> Optional.ofNullable(rules.get(alarm.key().rule()))
-                        .map(rule -> new AlarmView(alarm, rule, spot(in, alarm)))
+                        .map(rule -> new AlarmView(
+                                alarm,
+                                rule,
+                                spot(in, alarm),
+                                assessment.concerned().getOrDefault(alarm.key(), List.of())))
                         .stream())
                 .sorted(Comparator.comparing((AlarmView view) -> view.rule().priority())
                         .reversed()

@@ -58,4 +58,10 @@ public record BoardInputs(
             Crops crops) {
         this(now, station, register, materials, readings, rules, organisms, crops, Knowledge.NONE, SystemState.WELL);
     }
+
+    /** The same at an earlier time, with what is known now. */
+    BoardInputs until(Instant earlier) {
+        return new BoardInputs(
+                earlier, station, register, materials, readings, rules, organisms, crops, knowledge, system);
+    }
 }

@@ -33,6 +33,7 @@ final class HeadSweep {
     private final Head head;
     private final Map<RuleId, Rule> rules = new HashMap<>();
     private final List<AlarmEvent> events = new ArrayList<>();
+    private final boolean together;
     private AlarmBook book = AlarmBook.EMPTY;
     private @Nullable SweptBag swept;
     private Knowledge believed = Knowledge.NONE;
@@ -42,6 +43,11 @@ final class HeadSweep {
         this.rehearsal = rehearsal;
         this.head = head;
         rehearsal.rules().forEach(rule -> rules.put(rule.id(), rule));
+        this.together = !HeldBag.rules(rehearsal.rules()).isEmpty();
+    }
+
+    private HouseSweep calls() {
+        return rehearsal.calls(head.spot().house());
     }
 
     List<AlarmEvent> events() {
@@ -69,7 +75,8 @@ final class HeadSweep {
             swept = null;
             return List.of();
         }
-        return swept(on.get(), tick).verdicts(tick);
+        List<Verdict> verdicts = swept(on.get(), tick).verdicts(tick);
+        return together ? calls().left(tick, verdicts) : verdicts;
     }
 
     private Instant changeAfter(Instant tick, List<Verdict> verdicts) {
@@ -77,6 +84,7 @@ final class HeadSweep {
                 baggingAfter(tick),
                 rehearsal.silenceAfter(tick),
                 rehearsal.knowledge().nextLessons(tick),
+                together ? calls().changeAfter(tick) : Instant.MAX,
                 rehearsal.end().plusMillis(1));
         for (Verdict verdict : verdicts) {
             Rule rule = Objects.requireNonNull(rules.get(verdict.key().rule()));

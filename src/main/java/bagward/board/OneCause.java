@@ -24,7 +24,7 @@ final class OneCause {
         this.now = now;
     }
 
-    /** The verdicts about one bag, those that say the same as another suppressed. */
+    /** The verdicts about one bag, those that say the same as another covered by it. */
     List<Verdict> of(List<Verdict> verdicts) {
         List<Verdict> risks = verdicts.stream()
                 .filter(verdict -> is(verdict, RuleKind.BAG_MOULD) && raised(verdict))
@@ -41,7 +41,7 @@ final class OneCause {
         return risks.stream()
                 .filter(risk -> !risk.since().isBefore(verdict.since()))
                 .findFirst()
-                .map(risk -> verdict.suppressedBy("“" + name(risk) + "” calls for the same"))
+                .map(risk -> verdict.coveredBy("“" + name(risk) + "” calls for the same"))
                 .orElse(verdict);
     }
 

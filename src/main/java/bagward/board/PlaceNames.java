@@ -38,11 +38,14 @@ public final class PlaceNames {
                 .orElse("");
     }
 
-    /** What an alarm is about within its place: "spot 4, L-104", the name of a sensor or part. */
+    /** What an alarm is about within its place: "spot 4, L-104", "14 bags" of a house, the name of a sensor or part. */
     public static String subject(Board board, AlarmView view) {
         Subject subject = view.alarm().key().subject();
         if (subject instanceof Subject.Bag bag) {
             return view.spot().map(spot -> "spot " + spot.number() + ", ").orElse("") + bag.tag();
+        }
+        if (subject instanceof Subject.InHouse) {
+            return view.bags().isEmpty() ? "the house" : view.bags().size() + " bags";
         }
         return sensor(board, subject)
                 .map(sensor -> sensor.sensor().name())

@@ -7,15 +7,19 @@ import bagward.alarm.Rule;
 import bagward.alarm.Step;
 import bagward.alarm.SystemState;
 import bagward.bag.Head;
+import bagward.bag.Register;
 import bagward.climate.SensorId;
 import bagward.fault.ImpossibleValueException;
+import bagward.station.HouseId;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -41,6 +45,7 @@ public final class Rehearsal {
     private final PastKnowledge knowledge;
     private final List<AlarmEvent> sensorEvents = new ArrayList<>();
     private final NavigableMap<Instant, Set<SensorId>> silent = new TreeMap<>();
+    private final Map<HouseId, HouseSweep> houses = new HashMap<>();
 
     /**
      * Sweeps the sensors; the heads follow with {@link #of}.
@@ -67,6 +72,7 @@ public final class Rehearsal {
         this.from = from;
         this.every = every;
         this.knowledge = new PastKnowledge(season, from, lessonsEvery);
+        season.station().houses().forEach(house -> houses.put(house.id(), new HouseSweep(this, house.id())));
         sweepSensors();
     }
 
@@ -80,9 +86,26 @@ public final class Rehearsal {
         return RehearsedAlarm.of(events(head));
     }
 
+    /** Alarms of houses for many of their bags. */
+    public List<RehearsedAlarm> ofHouses() {
+        return RehearsedAlarm.of(houseEvents());
+    }
+
+    /** When a house calls for its bags. */
+    HouseSweep calls(HouseId house) {
+        return Optional.ofNullable(houses.get(house)).orElseGet(() -> new HouseSweep(this, house));
+    }
+
     /** All changes of alarms about sensors, oldest first. */
     List<AlarmEvent> sensorEvents() {
         return List.copyOf(sensorEvents);
+    }
+
+    /** All changes of alarms of houses for many of their bags, those of one house oldest first. */
+    List<AlarmEvent> houseEvents() {
+        return season.station().houses().stream()
+                .flatMap(house -> calls(house.id()).events().stream())
+                .toList();
     }
 
     /** All changes of alarms about one head, oldest first. */
@@ -116,8 +139,26 @@ public final class Rehearsal {
         return before.isAfter(looked) ? before : at;
     }
 
+    Instant begin() {
+        return from;
+    }
+
     Instant end() {
         return season.now();
+    }
+
+    /** The next instant that is looked at. */
+    Instant tickAfter(Instant tick) {
+        return tick.plus(every);
+    }
+
+    Register register() {
+        return season.register();
+    }
+
+    /** Name of a house. */
+    String nameOf(HouseId house) {
+        return TogetherCalls.nameOf(season.station(), house);
     }
 
     List<Rule> rules() {

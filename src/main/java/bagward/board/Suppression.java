@@ -5,6 +5,7 @@ import bagward.climate.SensorId;
 import bagward.station.Sensor;
 import bagward.units.Quantity;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -23,11 +24,16 @@ final class Suppression {
 
     /** The verdict, or one that says by which silent sensor it is suppressed. */
     Verdict of(Verdict verdict, Place place) {
+        return of(verdict, place.sources());
+    }
+
+    /** The same for a place that is fed by these sensors. */
+    Verdict of(Verdict verdict, Map<Quantity, List<Sensor>> sources) {
         if (verdict.outcome() != Verdict.Outcome.UNKNOWN) {
             return verdict;
         }
         Optional<Sensor> cause = Stream.of(Quantity.TEMPERATURE, Quantity.HUMIDITY)
-                .flatMap(quantity -> place.sources().getOrDefault(quantity, List.of()).stream())
+                .flatMap(quantity -> sources.getOrDefault(quantity, List.of()).stream())
                 .filter(sensor -> silent.contains(sensor.id()))
                 .findFirst();
         return cause.map(sensor -> verdict.suppressedBy("not known: sensor " + sensor.name() + " is silent"))

@@ -5,6 +5,7 @@ import bagward.alarm.AlarmPhase;
 import bagward.alarm.Priority;
 import bagward.alarm.Rule;
 import bagward.alarm.Subject;
+import bagward.bag.TagCode;
 import bagward.board.AlarmView;
 import bagward.board.Board;
 import bagward.board.PlaceNames;
@@ -87,9 +88,21 @@ final class BundleText {
             String over = view.alarm().phase() == AlarmPhase.RETURNED_UNACKNOWLEDGED ? ", over by now" : "";
             lines.append("- ").append(PlaceNames.subject(board, view)).append(": ");
             lines.append(view.alarm().message()).append(over).append('\n');
+            lines.append(bags(view));
         }
         int more = views.size() - MOST_LINES;
         return more > 0 ? lines + "and " + more + " more, on the page Alarms.\n" : lines.toString();
+    }
+
+    /** The bags that a house calls for. */
+    private static String bags(AlarmView view) {
+        if (view.bags().isEmpty()) {
+            return "";
+        }
+        int more = view.bags().size() - MOST_LINES;
+        return "  "
+                + view.bags().stream().limit(MOST_LINES).map(TagCode::value).collect(Collectors.joining(", "))
+                + (more > 0 ? " and " + more + " more" : "") + "\n";
     }
 
     private static String card(Rule rule) {

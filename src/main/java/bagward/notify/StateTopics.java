@@ -3,9 +3,12 @@ package bagward.notify;
 import bagward.alarm.Alarm;
 import bagward.alarm.AlarmPhase;
 import bagward.alarm.Priority;
+import bagward.alarm.Subject;
 import bagward.board.AlarmView;
 import bagward.board.Board;
 import bagward.board.HouseView;
+import bagward.station.HouseId;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
@@ -24,13 +27,16 @@ final class StateTopics {
         }
         for (HouseView house : board.houses()) {
             List<AlarmView> here = board.alarms().stream()
-                    .filter(view -> view.spot()
-                            .filter(spot -> spot.house().equals(house.house().id()))
-                            .isPresent())
+                    .filter(view -> isIn(view, house.house().id()))
                     .toList();
             topics.put("house/" + house.house().id(), house(here).toString());
         }
         return topics;
+    }
+
+    private static boolean isIn(AlarmView view, HouseId house) {
+        return view.spot().filter(spot -> spot.house().equals(house)).isPresent()
+                || view.alarm().key().subject().equals(new Subject.InHouse(house));
     }
 
     private static String alarmTopic(Alarm alarm) {
@@ -51,6 +57,10 @@ final class StateTopics {
                 .ifPresent(spot -> object.put("house", spot.house().value())
                         .put("bay", spot.bay().value())
                         .put("spot", spot.number()));
+        if (!view.bags().isEmpty()) {
+            ArrayNode bags = object.putArray("bags");
+            view.bags().forEach(tag -> bags.add(tag.value()));
+        }
         return object;
     }
 

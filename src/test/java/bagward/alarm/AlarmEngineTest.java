@@ -42,6 +42,12 @@ class AlarmEngineTest {
         suppressed, clear after: it is still told      | ####xx...    | ''         | PPPUSSSSR
         suppressed, confirmed before, clear after      | ####xx...    | ...a       | PPPASSSS.
         returned stays listed while suppressed         | ####...xx    | ''         | PPPUUURRR
+        left to another alarm while pending            | ##oo##       | ''         | PP..UU
+        left to another alarm, clear after: not told   | ####oo...    | ''         | PPPUSSSS.
+        left to another alarm, holds after: anew       | ####oo##     | ''         | PPPUSSUU
+        seen, then left to another alarm, holds after  | ####oo##     | ...a       | PPPASSAA
+        silent, then left to another, clear after      | ####xoo...   | ''         | PPPUSSSSS.
+        returned stays listed beside another alarm     | ####...oo    | ''         | PPPUUURRR
         """)
     void every_transition(String name, String verdicts, String acts, String phases) {
 
@@ -217,7 +223,8 @@ class AlarmEngineTest {
     private static String randomVerdicts(Random random, int length) {
         StringBuilder verdicts = new StringBuilder();
         while (verdicts.length() < length) {
-            verdicts.append(String.valueOf("###..._x".charAt(random.nextInt(8))).repeat(1 + random.nextInt(8)));
+            verdicts.append(
+                    String.valueOf("###..._xo".charAt(random.nextInt(9))).repeat(1 + random.nextInt(8)));
         }
         return verdicts.substring(0, length);
     }

@@ -92,6 +92,31 @@ class RulesReaderTest {
     }
 
     @Test
+    void a_house_calls_from_so_many_bags_on_until_a_change_takes_that_back() {
+        assertEquals(Optional.empty(), read(GOOD).get(0).togetherFrom());
+        String together = GOOD.replace("    limit: 91", "    together-from: 3\n    limit: 91");
+        List<Rule> known = read(together);
+        assertEquals(Optional.of(3), known.get(0).togetherFrom());
+        String id = "rules:\n  - id: " + known.get(0).id() + "\n";
+        assertEquals(known, changed(known, id));
+        assertEquals(
+                Optional.empty(),
+                changed(known, id + "    together-from: 0\n").get(0).togetherFrom());
+        assertEquals(List.of(), inspection.faults());
+    }
+
+    @Test
+    void one_bag_is_no_company_and_what_is_about_one_bag_cannot_be_called_for_by_its_house() {
+        String alone = GOOD.replace("    limit: 91", "    together-from: 1\n    limit: 20")
+                .replace("1.5", "0");
+        read(alone);
+        read(alone.replace("from: 1", "from: 3").replace("bag-damp", "bag-due"));
+        String all = inspection.faults().stream().map(Fault::sentence).collect(Collectors.joining("\n"));
+        assertTrue(all.contains("together-from: found '1'; must be 2 or more, or 0"), all);
+        assertTrue(all.contains("together-from: found '3'; is only for rules on bag-damp and bag-hot"), all);
+    }
+
+    @Test
     void a_rule_without_a_card_is_refused() {
         assertEquals(List.of(), read(GOOD.substring(0, GOOD.indexOf("    card:"))));
         assertEquals(

@@ -10,7 +10,8 @@ import java.util.Set;
 /**
  * Plays a written script minute by minute against the alarm engine.
  *
- * <p>Verdicts: {@code #} holds, {@code .} clear, {@code _} no data, {@code x} suppressed, {@code -} subject gone. Acts:
+ * <p>Verdicts: {@code #} holds, {@code .} clear, {@code _} no data, {@code x} suppressed, {@code o}
+ * left to another alarm, {@code -} subject gone. Acts:
  * {@code a} acknowledge. Phases: {@code .} normal, {@code P} pending, {@code U} unacknowledged, {@code A} acknowledged,
  * {@code R} returned unacknowledged, {@code S} suppressed, {@code H} shelved, {@code O} out of service.
  */
@@ -49,7 +50,7 @@ final class Script {
             return List.of();
         }
         int since = i;
-        while (since > 0 && (verdicts.charAt(since - 1) == now || verdicts.charAt(since - 1) == '_')) {
+        while (since > 0 && sameSpell(verdicts.charAt(since - 1), now)) {
             since--;
         }
         while (verdicts.charAt(since) == '_' && since < i) {
@@ -59,9 +60,15 @@ final class Script {
             case '#' -> Verdict.Outcome.HOLDS;
             case '.' -> Verdict.Outcome.CLEAR;
             case 'x' -> Verdict.Outcome.SUPPRESSED;
+            case 'o' -> Verdict.Outcome.COVERED;
             default -> Verdict.Outcome.UNKNOWN;
         };
         return List.of(new Verdict(KEY, outcome, minute(since), Double.NaN, "as scripted"));
+    }
+
+    /** A condition that another alarm calls for holds all the same. */
+    private static boolean sameSpell(char before, char now) {
+        return before == now || before == '_' || ("#o".indexOf(before) >= 0 && "#o".indexOf(now) >= 0);
     }
 
     Step step(AlarmBook book, int i) {

@@ -6,19 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.alarm.Acting;
-import bagward.alarm.AlarmBook;
-import bagward.alarm.AlarmEngine;
 import bagward.alarm.AlarmEvent;
-import bagward.alarm.Step;
 import bagward.bag.Quantile;
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
 import bagward.fault.ImpossibleValueException;
 import java.time.Duration;
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -27,8 +21,6 @@ import org.junit.jupiter.api.Test;
 class RehearsalTest {
     private static final Duration HALF_HOUR = Duration.ofMinutes(30);
     private static final double END = 240;
-    private static final Comparator<AlarmEvent> ORDER =
-            Comparator.comparing(AlarmEvent::at).thenComparing(AlarmEvent::key).thenComparing(AlarmEvent::to);
 
     private final Scenario scenario = new Scenario(20);
 
@@ -49,9 +41,9 @@ class RehearsalTest {
 
     @Test
     void it_gives_the_alarms_that_the_running_engine_gives_at_the_same_instants() {
-        List<AlarmEvent> expected = live();
+        List<AlarmEvent> expected = SideBySide.live(scenario, END, HALF_HOUR);
         assertTrue(expected.size() > 12, "events to compare: " + expected.size());
-        assertEquals(words(expected), words(rehearsed(scenario.at(END))));
+        assertEquals(SideBySide.words(expected), SideBySide.words(SideBySide.rehearsed(scenario.at(END), HALF_HOUR)));
     }
 
     @Test
@@ -60,29 +52,29 @@ class RehearsalTest {
                 Acting.on(Quantile.SURE, Scenario.DAMP),
                 Acting.on(new Quantile(0.8), Scenario.HOT),
                 Acting.on(Quantile.POSSIBLE, Scenario.MOULD));
-        List<AlarmEvent> expected = live();
+        List<AlarmEvent> expected = SideBySide.live(scenario, END, HALF_HOUR);
         assertTrue(expected.size() > 4, "events to compare: " + expected.size());
-        assertEquals(words(expected), words(rehearsed(scenario.at(END))));
+        assertEquals(SideBySide.words(expected), SideBySide.words(SideBySide.rehearsed(scenario.at(END), HALF_HOUR)));
     }
 
     @Test
     void the_order_of_arrival_does_not_matter() {
-        List<AlarmEvent> inOrder = rehearsed(scenario.at(END));
+        List<AlarmEvent> inOrder = SideBySide.rehearsed(scenario.at(END), HALF_HOUR);
         Collections.shuffle(scenario.readings(), new Random(5));
-        assertEquals(words(inOrder), words(rehearsed(scenario.at(END))));
+        assertEquals(SideBySide.words(inOrder), SideBySide.words(SideBySide.rehearsed(scenario.at(END), HALF_HOUR)));
     }
 
     @Test
     void a_rule_that_was_not_there_is_tried_without_changing_the_others() {
         BoardInputs all = scenario.at(END);
         scenario.watch(Scenario.DUE);
-        List<AlarmEvent> alone = rehearsed(scenario.at(END));
+        List<AlarmEvent> alone = SideBySide.rehearsed(scenario.at(END), HALF_HOUR);
         assertFalse(alone.isEmpty());
         assertEquals(
-                words(rehearsed(all).stream()
+                SideBySide.words(SideBySide.rehearsed(all, HALF_HOUR).stream()
                         .filter(e -> e.key().rule().equals(Scenario.DUE.id()))
                         .toList()),
-                words(alone));
+                SideBySide.words(alone));
     }
 
     @Test
@@ -91,30 +83,5 @@ class RehearsalTest {
         assertThrows(ImpossibleValueException.class, () -> new Rehearsal(season, season.now(), HALF_HOUR));
         assertThrows(
                 ImpossibleValueException.class, () -> new Rehearsal(season, Scenario.START, Duration.ofSeconds(30)));
-    }
-
-    private static List<AlarmEvent> rehearsed(BoardInputs season) {
-        Rehearsal rehearsal = new Rehearsal(season, Scenario.START, HALF_HOUR);
-        List<AlarmEvent> events = new ArrayList<>(rehearsal.sensorEvents());
-        rehearsal.heads().forEach(head -> events.addAll(rehearsal.events(head)));
-        return events;
-    }
-
-    private List<AlarmEvent> live() {
-        List<AlarmEvent> events = new ArrayList<>();
-        AlarmBook book = AlarmBook.EMPTY;
-        for (double hour = 0; hour <= END; hour += 0.5) {
-            BoardInputs in = scenario.at(hour);
-            Instant now = in.now();
-            Step step =
-                    AlarmEngine.step(book, now, BoardBuilder.assess(in, book).verdicts(), in.rules());
-            events.addAll(step.events());
-            book = step.book();
-        }
-        return events;
-    }
-
-    private static List<String> words(List<AlarmEvent> events) {
-        return events.stream().sorted(ORDER).map(Object::toString).toList();
     }
 }

@@ -101,6 +101,20 @@ class BundlingComposerTest {
         assertTrue(message.text().contains("Do: Swap the bag\nCaution: Mouldy bags are not shaken\nHow soon: Now"));
     }
 
+    @Test
+    void a_house_that_calls_for_its_bags_names_all_of_them_in_one_message() {
+        AlarmView house = Stage.ofHouse(Stage.HIGH, "alder", 3, EVENING);
+        List<Message> messages = compose(Stage.plan(ruth), List.of(house), EVENING.plusSeconds(2));
+        assertEquals(1, messages.size());
+        assertEquals(
+                "Act now: Bag does not dry: 3 bags in Alder house",
+                messages.get(0).subject());
+        assertTrue(
+                messages.get(0).text().contains("estimated\n  H-0, H-1, H-2\n"),
+                messages.get(0).text());
+        assertEquals(1, messages.get(0).tells().size());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"high", "medium"})
     void a_storm_of_500_bags_is_one_message_at_once_that_a_phone_can_show(String priority) {

@@ -40,11 +40,12 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Boards made by hand for the composer: two houses with two bays each. */
-final class Stage {
+public final class Stage {
     static final ZoneId ZONE = ZoneId.of("Europe/Copenhagen");
-    static final Rule HIGH = rule("bag-wet", "Bag does not dry", Priority.HIGH, RuleKind.BAG_DAMP);
+    public static final Rule HIGH = rule("bag-wet", "Bag does not dry", Priority.HIGH, RuleKind.BAG_DAMP);
     static final Rule MEDIUM = rule("bag-hot", "Bag hot", Priority.MEDIUM, RuleKind.BAG_HOT);
     static final Rule LOW = rule("bag-damp", "Bag damp for long", Priority.LOW, RuleKind.BAG_DAMP);
     static final Rule DUE = rule("bag-due", "Bag due", Priority.LOW, RuleKind.BAG_DUE);
@@ -127,6 +128,24 @@ final class Stage {
         return new AlarmView(alarm, rule, Optional.of(spot(number)));
     }
 
+    /** A house that calls for so many of its bags. */
+    public static AlarmView ofHouse(Rule rule, String house, int bags, Instant now) {
+        Alarm alarm = new Alarm(
+                new AlarmKey(rule.id(), new Subject.InHouse(new HouseId(house))),
+                AlarmPhase.UNACKNOWLEDGED,
+                now.minusSeconds(60),
+                Optional.of(now),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                bags + " of 20 bags damp, the longest 20 h: up to 96 %RH now, limit 90 %RH, estimated");
+        return new AlarmView(
+                alarm,
+                rule,
+                Optional.empty(),
+                IntStream.range(0, bags).mapToObj(Stage::tag).toList());
+    }
+
     static TagCode tag(int number) {
         return new TagCode("H-" + number);
     }
@@ -157,7 +176,7 @@ final class Stage {
                 Optional.empty());
     }
 
-    static Board board(Instant at, List<AlarmView> alarms) {
+    public static Board board(Instant at, List<AlarmView> alarms) {
         return board(at, List.of(), alarms);
     }
 

@@ -3,9 +3,11 @@ package bagward.site.api;
 import bagward.alarm.ActionCard;
 import bagward.alarm.Alarm;
 import bagward.alarm.Aside;
+import bagward.bag.TagCode;
 import bagward.board.AlarmView;
 import bagward.station.Spot;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -24,6 +26,7 @@ import java.util.Optional;
  * @param house short name of the house to walk to, for bags
  * @param bay short name of the bay
  * @param spot number of the spot
+ * @param bags tags of the heads that a house calls for, in walking order
  * @param aside who or what hides it, if anything does
  * @param action what to do
  */
@@ -41,6 +44,7 @@ public record AlarmAnswer(
         Optional<String> house,
         Optional<String> bay,
         Optional<Integer> spot,
+        List<String> bags,
         Optional<AsideAnswer> aside,
         ActionAnswer action) {
     static AlarmAnswer of(AlarmView view) {
@@ -59,6 +63,7 @@ public record AlarmAnswer(
                 view.spot().map(s -> s.house().value()),
                 view.spot().map(s -> s.bay().value()),
                 view.spot().map(Spot::number),
+                view.bags().stream().map(TagCode::value).toList(),
                 alarm.aside().map(AsideAnswer::of),
                 ActionAnswer.of(view.rule().card()));
     }

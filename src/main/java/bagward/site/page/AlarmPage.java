@@ -10,6 +10,7 @@ import bagward.board.Board;
 import bagward.site.form.Entered;
 import bagward.site.view.AlarmWords;
 import bagward.site.view.AsideLine;
+import bagward.site.view.ConcernedBag;
 import bagward.site.view.Fact;
 import bagward.site.view.JournalLine;
 import bagward.site.view.ToDo;
@@ -26,6 +27,7 @@ import java.util.Optional;
  * @param rule its rule
  * @param toDo what it asks for, while it is listed
  * @param aside who or what hides it
+ * @param bags those that a house calls for, in walking order
  * @param facts how it stands, and the numbers of its rule
  * @param may what a person can do with it now
  * @param entered what was typed into its forms
@@ -37,6 +39,7 @@ public record AlarmPage(
         Rule rule,
         Optional<ToDo> toDo,
         Optional<AsideLine> aside,
+        List<ConcernedBag> bags,
         List<Fact> facts,
         May may,
         Entered entered,
@@ -68,6 +71,9 @@ public record AlarmPage(
                 rule,
                 listed.map(view -> ToDo.of(board, view)),
                 hidden.flatMap(view -> AsideLine.of(board, view)),
+                listed.or(() -> hidden)
+                        .map(view -> ConcernedBag.of(board, view))
+                        .orElse(List.of()),
                 facts(board, rule, listed.or(() -> hidden)),
                 new May(listed.isPresent(), there && !byPerson, byPerson),
                 entered,
@@ -102,6 +108,8 @@ public record AlarmPage(
         if (rule.kind().estimated()) {
             facts.add(new Fact("Acts on", rule.actsOn().words() + "; measured values as they are"));
         }
+        rule.togetherFrom()
+                .ifPresent(from -> facts.add(new Fact("House calls instead", "from " + from + " bags at once")));
         facts.add(new Fact("Deadband", number(rule.deadband(), rule)));
         facts.add(new Fact("Raised when it has held for", Words.span(rule.onDelay())));
         facts.add(new Fact("Over when it has been gone for", Words.span(rule.offDelay())));

@@ -225,7 +225,7 @@ public record BagPage(
 
     private static List<ToDo> toDos(Board board, Head head) {
         return board.alarms().stream()
-                .filter(a -> a.alarm().key().subject().key().equals("bag:" + head.tag()))
+                .filter(alarm -> alarm.concerns(head.tag()))
                 .map(a -> ToDo.of(board, a))
                 .toList();
     }

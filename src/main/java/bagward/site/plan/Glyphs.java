@@ -2,7 +2,6 @@ package bagward.site.plan;
 
 import bagward.alarm.Alarm;
 import bagward.alarm.AlarmPhase;
-import bagward.alarm.Subject;
 import bagward.bag.Origin;
 import bagward.board.AlarmView;
 import bagward.board.BagView;
@@ -33,9 +32,8 @@ public final class Glyphs {
     }
 
     private static Optional<AlarmView> worstAlarm(Board board, BagView bag) {
-        Subject subject = new Subject.Bag(bag.head().tag());
         return board.alarms().stream()
-                .filter(a -> a.alarm().key().subject().equals(subject))
+                .filter(alarm -> alarm.concerns(bag.head().tag()))
                 .findFirst();
     }
 

@@ -1,6 +1,7 @@
 package bagward.site.view;
 
 import bagward.alarm.Alarm;
+import bagward.alarm.AlarmKey;
 import bagward.alarm.AlarmPhase;
 import bagward.alarm.Rule;
 import bagward.alarm.Subject;
@@ -47,7 +48,7 @@ public record ToDo(
                 rule.name() + (alarm.phase() == AlarmPhase.RETURNED_UNACKNOWLEDGED ? ", over by now" : ""),
                 alarm.message(),
                 alarm.phase() != AlarmPhase.ACKNOWLEDGED,
-                address(subject),
+                address(alarm.key()),
                 view);
     }
 
@@ -75,9 +76,13 @@ public record ToDo(
                 .findFirst();
     }
 
-    private static String address(Subject subject) {
+    private static String address(AlarmKey key) {
+        Subject subject = key.subject();
         if (subject instanceof Subject.Bag bag) {
             return "/bag/" + bag.tag();
+        }
+        if (subject instanceof Subject.InHouse) {
+            return AlarmWords.address(key);
         }
         return subject instanceof Subject.OfSensor ? "/sensors" : "/alarms";
     }

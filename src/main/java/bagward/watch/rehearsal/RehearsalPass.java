@@ -64,6 +64,9 @@ public final class RehearsalPass {
         Stream<Head> stream = allProcessors ? heads.parallelStream() : heads.stream();
         List<RehearsedAlarm> alarms = new ArrayList<>(rehearsal.ofSensors());
         stream.map(head -> swept(rehearsal, head, heads.size() * sets)).toList().forEach(alarms::addAll);
+        if (!stopped.get()) {
+            alarms.addAll(rehearsal.ofHouses());
+        }
         return Rehearsed.of(season.rules(), alarms, days.to(), season.station().zone());
     }
 
