@@ -9,6 +9,7 @@ import bagward.collector.CollectorSettings;
 import bagward.collector.payload.SensorSource;
 import bagward.mould.Crops;
 import bagward.mould.Organism;
+import bagward.mould.Surfaces;
 import bagward.notify.DeliverySettings;
 import bagward.site.SiteSettings;
 import bagward.station.Station;
@@ -27,6 +28,7 @@ import java.util.Map;
  * @param materials bag materials by name: those of the seeds, and those of the configuration in their place
  * @param organisms the mould table of the seeds
  * @param crops what heads bear and how long they take: those of the seeds, with the usual one of the station
+ * @param surfaces what mould grows on: that of the seeds
  * @param foliage when foliage in a house counts as wet
  * @param rules alarm rules: those of the seeds, and those of the configuration in their place
  * @param store where things are kept
@@ -42,6 +44,7 @@ record Configuration(
         Map<MaterialId, BagMaterial> materials,
         List<Organism> organisms,
         Crops crops,
+        Surfaces surfaces,
         WetnessRule foliage,
         List<Rule> rules,
         StoreSettings store,

@@ -104,6 +104,7 @@ final class ConfigurationReader {
                 materials,
                 seeds.organisms(),
                 crops.orElseThrow(),
+                seeds.surfaces(),
                 foliage.orElseThrow(),
                 rules,
                 store,

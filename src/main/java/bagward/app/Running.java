@@ -114,6 +114,7 @@ final class Running implements AutoCloseable {
                             pollen,
                             delivering.desk(),
                             keeping.seasons(),
+                            Lots.of(configuration, watch, readings, checks, clock),
                             started.add(new RehearsalDesk(
                                     configuration.rehearsedStation(),
                                     configuration.rules(),

@@ -14,6 +14,8 @@ import bagward.mould.Organism;
 import bagward.mould.OrganismsReader;
 import bagward.mould.Storage;
 import bagward.mould.StorageReader;
+import bagward.mould.Surfaces;
+import bagward.mould.SurfacesReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,10 +29,16 @@ import java.util.Optional;
  * @param organisms the mould table
  * @param crops what heads bear and how long they take, the usual one first
  * @param storage drying and keeping of seed
+ * @param surfaces what mould grows on
  * @param rules alarm rules
  */
 record Seeds(
-        List<BagMaterial> materials, List<Organism> organisms, List<Crop> crops, Storage storage, List<Rule> rules) {
+        List<BagMaterial> materials,
+        List<Organism> organisms,
+        List<Crop> crops,
+        Storage storage,
+        Surfaces surfaces,
+        List<Rule> rules) {
     Seeds {
         materials = List.copyOf(materials);
         organisms = List.copyOf(organisms);
@@ -41,8 +49,8 @@ record Seeds(
     /**
      * Reads the seeds.
      *
-     * @param folder a folder with bag-materials.yaml, organisms.yaml, crops.yaml, storage.yaml and rules.yaml; files that it lacks, or all if there
-     *     is no folder, are those that came with the program
+     * @param folder a folder with bag-materials.yaml, organisms.yaml, crops.yaml, storage.yaml, surfaces.yaml and
+     *     rules.yaml; files that it lacks, or all if there is no folder, are those that came with the program
      * @throws RefusedInputException with every fault of a file
      */
     static Seeds read(Optional<Path> folder) {
@@ -51,6 +59,7 @@ record Seeds(
                 OrganismsReader.parse("organisms.yaml", text(folder, "organisms.yaml")),
                 CropsReader.parse("crops.yaml", text(folder, "crops.yaml")),
                 StorageReader.parse("storage.yaml", text(folder, "storage.yaml")),
+                SurfacesReader.parse("surfaces.yaml", text(folder, "surfaces.yaml")),
                 rules(text(folder, "rules.yaml")));
     }
 

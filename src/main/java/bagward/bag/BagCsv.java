@@ -5,6 +5,7 @@ import bagward.fault.RefusedInputException;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Bags as a CSV file, one head a line.
@@ -31,13 +32,30 @@ import java.util.List;
  * <tr><td>given_back (optional)</td><td>until when; empty means until the bag comes off</td></tr>
  * <tr><td>last_flower (optional)</td><td>when its last flower opened</td></tr>
  * <tr><td>petals_dropped (optional)</td><td>when its petals had dropped</td></tr>
+ * <tr><td>bag_before (optional)</td><td>tag of the head that this same bag was on before; empty for a new bag</td></tr>
+ * <tr><td>bag_before_off (optional)</td><td>when it came off there; empty means the last bag that came off that head</td></tr>
+ * <tr><td>harvested, harvest_note (optional)</td><td>when the head was cut as a seed lot, and what was seen</td></tr>
+ * <tr><td>hung, drying_place (optional)</td><td>when the lot was hung to dry, and in which place of the station; empty or
+ *     "elsewhere" for one whose climate is not known</td></tr>
+ * <tr><td>packed, pack_note (optional)</td><td>when it was packed, and what was seen</td></tr>
+ * <tr><td>moisture, moisture_method (optional)</td><td>% of the moist seed of the seed as measured by a person, and how</td></tr>
  * </table>
  */
 public final class BagCsv {
     private static final List<String> REQUIRED = List.of(
             "tag", "put_on", "house", "bay", "spot", "material", "seed_parent", "pollen_parent", "kind", "buds", "by");
-    private static final List<String> OPTIONAL =
-            List.of("score", "crop", "taken_off", "sensor", "lent_from", "given_back", "last_flower", "petals_dropped");
+    private static final List<String> OPTIONAL = Stream.concat(
+                    Stream.of(
+                            "score",
+                            "crop",
+                            "taken_off",
+                            "sensor",
+                            "lent_from",
+                            "given_back",
+                            "last_flower",
+                            "petals_dropped"),
+                    LotCells.COLUMNS.stream())
+            .toList();
 
     private final LocalTimes times;
 

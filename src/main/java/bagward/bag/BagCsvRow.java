@@ -17,41 +17,45 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** One line of the bag file: each cell read on its own, so that every fault of the line is found. */
 final class BagCsvRow {
-    private final CsvTable.Row row;
+    /** Stands for a tag that is wrong; nothing of such a line is used. */
+    private static final TagCode NO_TAG = new TagCode("X");
+
+    private final CsvCells cells;
     private final LocalTimes times;
     private final List<Fault> faults;
+    private final LotCells lot;
 
     BagCsvRow(CsvTable.Row row, LocalTimes times, List<Fault> faults) {
-        this.row = row;
+        this.cells = new CsvCells(row, faults);
         this.times = times;
         this.faults = faults;
+        this.lot = new LotCells(cells, times);
     }
 
     /** The changes of the line; empty if a cell is wrong, whose fault was then added. */
     List<RegisterChange> changes() {
         int before = faults.size();
-        Optional<TagCode> tag = cell("tag", TagCode::new);
-        Optional<Instant> putOn = cell("put_on", times::read);
+        Optional<TagCode> tag = cells.cell("tag", TagCode::new);
+        Optional<Instant> putOn = cells.cell("put_on", times::read);
         Optional<Spot> spot = spot();
-        Optional<MaterialId> material = cell("material", MaterialId::new);
-        Optional<Line> seedParent = cell("seed_parent", Line::new);
-        Optional<Line> pollenParent = cell("pollen_parent", Line::new);
+        Optional<MaterialId> material = cells.cell("material", MaterialId::new);
+        Optional<Line> seedParent = cells.cell("seed_parent", Line::new);
+        Optional<Line> pollenParent = cells.cell("pollen_parent", Line::new);
         Optional<Pollination> pollination = pollination(putOn.orElse(Instant.EPOCH));
-        Optional<CropId> crop = optionalCell("crop", CropId::new);
-        Optional<Instant> takenOff = optionalCell("taken_off", times::read);
-        Optional<SensorId> sensor = optionalCell("sensor", SensorId::new);
-        Optional<Instant> lentFrom = optionalCell("lent_from", times::read);
-        Optional<Instant> givenBack = optionalCell("given_back", times::read);
-        Optional<Instant> lastFlower = optionalCell("last_flower", times::read);
-        Optional<Instant> petals = optionalCell("petals_dropped", times::read);
-        if (sensor.isEmpty() && row.cell("sensor").isEmpty()) {
-            needsSensor("lent_from");
-            needsSensor("given_back");
-        }
+        Optional<CropId> crop = cells.optional("crop", CropId::new);
+        Optional<Instant> takenOff = cells.optional("taken_off", times::read);
+        Optional<SensorId> sensor = cells.optional("sensor", SensorId::new);
+        Optional<Instant> lentFrom = cells.optional("lent_from", times::read);
+        Optional<Instant> givenBack = cells.optional("given_back", times::read);
+        Optional<Instant> lastFlower = cells.optional("last_flower", times::read);
+        Optional<Instant> petals = cells.optional("petals_dropped", times::read);
+        cells.needs("lent_from", "sensor", "a time of lending needs a sensor");
+        cells.needs("given_back", "sensor", "a time of lending needs a sensor");
+        Optional<UsedBefore> used = lot.before();
+        List<RegisterChange> ofLot = lot.changes(tag.orElse(NO_TAG));
         if (faults.size() > before) {
             return List.of();
         }
@@ -66,64 +70,36 @@ final class BagCsvRow {
                 seedParent.orElseThrow(),
                 pollenParent.orElseThrow(),
                 pollination.orElseThrow(),
-                crop));
+                crop,
+                used));
         sensor.ifPresent(s -> changes.add(new Lend(code, lentFrom.orElse(start), s)));
         givenBack.ifPresent(at -> changes.add(new GiveBack(code, at, sensor.orElseThrow())));
         lastFlower.ifPresent(at -> changes.add(new NoteFlowers(code, at, FlowerSign.LAST_OPENED)));
         petals.ifPresent(at -> changes.add(new NoteFlowers(code, at, FlowerSign.PETALS_DROPPED)));
         takenOff.ifPresent(at -> changes.add(new TakeOff(code, at)));
+        changes.addAll(ofLot);
         return changes;
     }
 
-    private void needsSensor(String column) {
-        if (!row.cell(column).isEmpty()) {
-            faults.add(fault(column, "a time of lending needs a sensor", "Name it in column 'sensor'."));
-        }
-    }
-
     private Optional<Spot> spot() {
-        Optional<HouseId> house = cell("house", HouseId::new);
-        Optional<BayId> bay = cell("bay", BayId::new);
-        Optional<Integer> number = cell("spot", BagCsvRow::wholeNumber);
+        Optional<HouseId> house = cells.cell("house", HouseId::new);
+        Optional<BayId> bay = cells.cell("bay", BayId::new);
+        Optional<Integer> number = cells.cell("spot", BagCsvRow::wholeNumber);
         if (house.isEmpty() || bay.isEmpty() || number.isEmpty()) {
             return Optional.empty();
         }
-        return cell("spot", text -> new Spot(house.get(), bay.get(), number.get()));
+        return cells.cell("spot", text -> new Spot(house.get(), bay.get(), number.get()));
     }
 
     private Optional<Pollination> pollination(Instant at) {
-        Optional<PollinationKind> kind = cell("kind", BagCsvRow::kind);
-        Optional<Integer> buds = cell("buds", BagCsvRow::wholeNumber);
-        Optional<String> by = cell("by", text -> text);
-        Optional<PollenScore> score = optionalCell("score", BagCsvRow::score);
+        Optional<PollinationKind> kind = cells.cell("kind", BagCsvRow::kind);
+        Optional<Integer> buds = cells.cell("buds", BagCsvRow::wholeNumber);
+        Optional<String> by = cells.cell("by", text -> text);
+        Optional<PollenScore> score = cells.optional("score", BagCsvRow::score);
         if (kind.isEmpty() || buds.isEmpty() || by.isEmpty()) {
             return Optional.empty();
         }
-        return cell("buds", text -> new Pollination(at, by.get(), kind.get(), buds.get(), score));
-    }
-
-    private <T> Optional<T> optionalCell(String column, Function<String, T> reader) {
-        return row.cell(column).isEmpty() ? Optional.empty() : cell(column, reader);
-    }
-
-    private <T> Optional<T> cell(String column, Function<String, T> reader) {
-        String text = row.cell(column);
-        if (text.isEmpty()) {
-            faults.add(fault(column, "must not be empty", ""));
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(reader.apply(text));
-        } catch (ImpossibleValueException wrong) {
-            faults.add(fault(column, String.valueOf(wrong.getMessage()), ""));
-        } catch (LocalTimes.UnclearTimeException wrong) {
-            faults.add(fault(column, String.valueOf(wrong.getMessage()), wrong.remedy()));
-        }
-        return Optional.empty();
-    }
-
-    private Fault fault(String column, String rule, String remedy) {
-        return new Fault("line " + row.line() + ", column '" + column + "'", row.cell(column), rule, remedy);
+        return cells.cell("buds", text -> new Pollination(at, by.get(), kind.get(), buds.get(), score));
     }
 
     private static int wholeNumber(String text) {

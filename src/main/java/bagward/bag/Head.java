@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param baggings its bags, oldest first, never two at a time
  * @param flowers what was seen of its flowers
  * @param ending how it ended; empty while it is worked on
+ * @param drying what became of its seed lot
  */
 public record Head(
         TagCode tag,
@@ -27,10 +28,25 @@ public record Head(
         Pollination pollination,
         List<Bagging> baggings,
         FlowerSigns flowers,
-        Optional<Ending> ending) {
+        Optional<Ending> ending,
+        Drying drying) {
     /** Copies the list. */
     public Head {
         baggings = List.copyOf(baggings);
+    }
+
+    /** A head of whose seed lot nothing was entered. */
+    public Head(
+            TagCode tag,
+            Spot spot,
+            Line seedParent,
+            Line pollenParent,
+            Optional<CropId> crop,
+            Pollination pollination,
+            List<Bagging> baggings,
+            FlowerSigns flowers,
+            Optional<Ending> ending) {
+        this(tag, spot, seedParent, pollenParent, crop, pollination, baggings, flowers, ending, Drying.NONE);
     }
 
     /** The bag that is on at an instant. */

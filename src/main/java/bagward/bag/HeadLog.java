@@ -12,15 +12,19 @@ final class HeadLog {
     private final Optional<CropId> crop;
     private final List<Bagging> baggings = new ArrayList<>();
     private final FlowerNotes flowers = new FlowerNotes();
+    private final DryingLog drying = new DryingLog();
     private Optional<Ending> ending = Optional.empty();
     private RegisterChange lastBagChange;
 
-    /** @param crop of its seed parent */
-    HeadLog(PutOn start, Optional<CropId> crop) {
+    /**
+     * @param crop of its seed parent
+     * @param before the use of its first bag before
+     */
+    HeadLog(PutOn start, Optional<CropId> crop, Optional<BagUse> before) {
         this.start = start;
         this.crop = crop;
         this.lastBagChange = start;
-        baggings.add(new Bagging(start.material(), start.at(), Optional.empty()));
+        baggings.add(new Bagging(start.material(), start.at(), Optional.empty(), before));
     }
 
     PutOn start() {
@@ -29,6 +33,14 @@ final class HeadLog {
 
     FlowerNotes flowers() {
         return flowers;
+    }
+
+    DryingLog drying() {
+        return drying;
+    }
+
+    List<Bagging> baggings() {
+        return baggings;
     }
 
     RegisterChange lastBagChange() {
@@ -43,18 +55,22 @@ final class HeadLog {
         return ending.isPresent();
     }
 
+    boolean harvested() {
+        return ending.filter(end -> end.state() == HeadState.HARVESTED).isPresent();
+    }
+
     Instant newestPutOn() {
         return newest().putOn();
     }
 
     void takeOff(RegisterChange cause) {
         Bagging on = newest();
-        baggings.set(baggings.size() - 1, new Bagging(on.material(), on.putOn(), Optional.of(cause.at())));
+        baggings.set(baggings.size() - 1, new Bagging(on.material(), on.putOn(), Optional.of(cause.at()), on.before()));
         lastBagChange = cause;
     }
 
-    void putOn(RegisterChange cause, MaterialId material) {
-        baggings.add(new Bagging(material, cause.at(), Optional.empty()));
+    void putOn(RegisterChange cause, MaterialId material, Optional<BagUse> before) {
+        baggings.add(new Bagging(material, cause.at(), Optional.empty(), before));
         lastBagChange = cause;
     }
 
@@ -76,7 +92,8 @@ final class HeadLog {
                 start.pollination(),
                 baggings,
                 flowers.signs(),
-                ending);
+                ending,
+                drying.drying());
     }
 
     private Bagging newest() {

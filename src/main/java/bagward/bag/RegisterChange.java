@@ -1,6 +1,7 @@
 package bagward.bag;
 
 import bagward.climate.SensorId;
+import bagward.station.HouseId;
 import bagward.station.Spot;
 import java.time.Instant;
 import java.util.Optional;
@@ -27,6 +28,7 @@ public sealed interface RegisterChange {
      * @param pollenParent line that gives pollen
      * @param pollination what was done; not later than {@code at}
      * @param crop what the seed parent is, for this head and the later ones of that line; empty to leave it as it is
+     * @param before where the bag was used before; empty for a new bag
      */
     record PutOn(
             TagCode tag,
@@ -36,8 +38,22 @@ public sealed interface RegisterChange {
             Line seedParent,
             Line pollenParent,
             Pollination pollination,
-            Optional<CropId> crop)
+            Optional<CropId> crop,
+            Optional<UsedBefore> before)
             implements RegisterChange {
+        /** A head with a new bag. */
+        public PutOn(
+                TagCode tag,
+                Instant at,
+                Spot spot,
+                MaterialId material,
+                Line seedParent,
+                Line pollenParent,
+                Pollination pollination,
+                Optional<CropId> crop) {
+            this(tag, at, spot, material, seedParent, pollenParent, pollination, crop, Optional.empty());
+        }
+
         /** A head that says nothing of its crop. */
         public PutOn(
                 TagCode tag,
@@ -51,8 +67,17 @@ public sealed interface RegisterChange {
         }
     }
 
-    /** The bag that is on was swapped for a dry one of this material. */
-    record Swap(TagCode tag, Instant at, MaterialId material) implements RegisterChange {}
+    /**
+     * The bag that is on was swapped for a dry one of this material.
+     *
+     * @param before where the dry bag was used before; empty for a new bag
+     */
+    record Swap(TagCode tag, Instant at, MaterialId material, Optional<UsedBefore> before) implements RegisterChange {
+        /** Swapped for a new bag. */
+        public Swap(TagCode tag, Instant at, MaterialId material) {
+            this(tag, at, material, Optional.empty());
+        }
+    }
 
     /** The bag came off. */
     record TakeOff(TagCode tag, Instant at) implements RegisterChange {}
@@ -74,4 +99,22 @@ public sealed interface RegisterChange {
 
     /** The head was given up. */
     record Lose(TagCode tag, Instant at, String note) implements RegisterChange {}
+
+    /**
+     * The seed lot was hung to dry, or to another place than before.
+     *
+     * @param house a drying place of the station; empty for a place elsewhere, whose climate is not known
+     */
+    record HangToDry(TagCode tag, Instant at, Optional<HouseId> house) implements RegisterChange {}
+
+    /**
+     * The seed lot was taken down and packed.
+     *
+     * @param note what was seen; may be empty
+     * @param moisture of the seed, if somebody measured it
+     */
+    record Pack(TagCode tag, Instant at, String note, Optional<MeasuredMoisture> moisture) implements RegisterChange {}
+
+    /** The entry of that step made for that very time was wrong. */
+    record WithdrawDrying(TagCode tag, Instant at, DryingStep step) implements RegisterChange {}
 }

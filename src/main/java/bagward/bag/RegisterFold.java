@@ -37,16 +37,20 @@ final class RegisterFold {
     private final Map<Spot, HeadLog> bagAtSpot = new HashMap<>();
     private final Map<SensorId, Lend> lentOut = new HashMap<>();
     private final List<SensorLoan> loans = new ArrayList<>();
-    private final List<Breach> breaches = new ArrayList<>();
+    private final Breaches breaches = new Breaches();
+    private final UsedBagFold usedBags = new UsedBagFold(heads, breaches);
+    private final DryingFold drying;
 
-    RegisterFold(Station station, Set<MaterialId> materials, Set<CropId> crops) {
+    /** @param all every change that will be taken */
+    RegisterFold(Station station, Set<MaterialId> materials, Set<CropId> crops, List<RegisterChange> all) {
         this.station = station;
         this.materials = materials;
         this.crops = crops;
+        this.drying = new DryingFold(station, breaches, new WithdrawnEntries(all));
     }
 
     List<Breach> breaches() {
-        return breaches;
+        return breaches.all();
     }
 
     Register register(List<RegisterChange> changes) {
@@ -67,6 +71,8 @@ final class RegisterFold {
         HeadLog head = heads.get(change.tag());
         if (head == null) {
             unknownHead(change);
+        } else if (DryingFold.takes(change)) {
+            drying.take(head, change);
         } else if (head.ended()) {
             breach(change, head.lastBagChange(), "tag", change.tag(), "the head was harvested or lost by then", "");
         } else if (change instanceof Swap swap) {
@@ -99,7 +105,7 @@ final class RegisterFold {
     }
 
     private void putOn(PutOn change) {
-        int before = breaches.size();
+        int before = breaches.count();
         HeadLog sameTag = heads.get(change.tag());
         if (sameTag != null) {
             breach(
@@ -115,12 +121,13 @@ final class RegisterFold {
         checkMaterial(change, change.material());
         checkCrop(change);
         checkPollination(change);
-        if (breaches.size() > before) {
+        Optional<BagUse> used = usedBags.take(change, change.material(), change.before());
+        if (breaches.count() > before) {
             refusedHeads.add(change.tag());
             return;
         }
         change.crop().ifPresent(crop -> cropOfLine.put(change.seedParent(), crop));
-        HeadLog head = new HeadLog(change, Optional.ofNullable(cropOfLine.get(change.seedParent())));
+        HeadLog head = new HeadLog(change, Optional.ofNullable(cropOfLine.get(change.seedParent())), used);
         heads.put(change.tag(), head);
         bagAtSpot.put(change.spot(), head);
     }
@@ -182,11 +189,12 @@ final class RegisterFold {
     }
 
     private void swap(HeadLog head, Swap change) {
-        int before = breaches.size();
+        int before = breaches.count();
         checkMaterial(change, change.material());
-        if (bagOnSinceBefore(head, change) && breaches.size() == before) {
+        Optional<BagUse> used = usedBags.take(change, change.material(), change.before());
+        if (bagOnSinceBefore(head, change) && breaches.count() == before) {
             head.takeOff(change);
-            head.putOn(change, change.material());
+            head.putOn(change, change.material(), used);
         }
     }
 
@@ -267,7 +275,6 @@ final class RegisterFold {
 
     private void breach(
             RegisterChange change, RegisterChange against, String field, Object found, String rule, String remedy) {
-        String help = remedy.isEmpty() ? "" : remedy + ".";
-        breaches.add(new Breach(change, against, field, found.toString(), rule, help));
+        breaches.add(change, against, field, found, rule, remedy);
     }
 }

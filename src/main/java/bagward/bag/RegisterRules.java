@@ -48,7 +48,7 @@ public final class RegisterRules {
         List<RegisterChange> all = new ArrayList<>(before.changes());
         all.addAll(more);
         all.sort(ChangeOrder.BY_EVENT);
-        RegisterFold fold = new RegisterFold(station, materials, crops);
+        RegisterFold fold = new RegisterFold(station, materials, crops, all);
         all.forEach(fold::take);
         if (!fold.breaches().isEmpty()) {
             throw new RefusedInputException(faults(fold.breaches(), more));

@@ -80,6 +80,11 @@ public record GrowthIndex(Substrate substrate) implements MouldModel {
         return dryHours <= HOURS_TO_LATE_DECLINE ? 0 : LATE_DECLINE_PER_HOUR;
     }
 
+    /** The band of the highest index that something has reached. */
+    static RiskBand bandOf(IndexState state) {
+        return BANDS.bandOf(state.highest());
+    }
+
     @Override
     public BandLimits usualBands() {
         return BANDS;

@@ -5,13 +5,10 @@ import bagward.document.Section;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Reads the mould table from its document; the keys are explained at its top. */
 public final class OrganismsReader {
@@ -21,9 +18,6 @@ public final class OrganismsReader {
             "infection-logit", section -> Optional.of(new InfectionLogit()),
             "humid-hours", OrganismsReader::humidHours,
             "growth-index", OrganismsReader::growthIndex);
-    private static final Map<String, Substrate> SUBSTRATES = Stream.of(Substrate.values())
-            .collect(Collectors.toUnmodifiableMap(
-                    s -> s.name().toLowerCase(Locale.ROOT).replace('_', '-'), s -> s));
 
     private OrganismsReader() {}
 
@@ -103,7 +97,7 @@ public final class OrganismsReader {
     }
 
     private static Optional<MouldModel> growthIndex(Section entry) {
-        return entry.choice("substrate", SUBSTRATES).map(GrowthIndex::new);
+        return entry.choice("substrate", SurfacesReader.substrates()).map(GrowthIndex::new);
     }
 
     private static DryBreak dryBreak(Section entry) {

@@ -12,9 +12,13 @@ import bagward.mould.Crop;
 import bagward.site.form.Entered;
 import bagward.site.page.BagPage;
 import bagward.site.page.BagPage.Choice;
+import bagward.site.page.LotActions;
 import bagward.site.view.DeletedReadings;
+import bagward.site.view.LotSheet;
+import bagward.site.view.UsedBagSheet;
 import bagward.site.view.Warmth;
 import bagward.site.view.Words;
+import bagward.watch.LotBook;
 import bagward.watch.Seasons;
 import bagward.watch.Watch;
 import io.javalin.config.RoutesConfig;
@@ -31,11 +35,13 @@ final class HeadPages {
     private final Pages pages;
     private final SiteSettings settings;
     private final Seasons seasons;
+    private final LotBook lots;
 
-    HeadPages(Pages pages, SiteSettings settings, Seasons seasons) {
+    HeadPages(Pages pages, SiteSettings settings, Seasons seasons, LotBook lots) {
         this.pages = pages;
         this.settings = settings;
         this.seasons = seasons;
+        this.lots = lots;
     }
 
     void addTo(RoutesConfig routes) {
@@ -72,7 +78,9 @@ final class HeadPages {
         BagPage told = DeletedReadings.of(head, seasons.keptSince(), board().zone())
                 .map(warm::with)
                 .orElse(warm);
-        pages.show(ctx, "bag", "Head " + head.tag(), told);
+        Optional<LotSheet> lot = lots.course(head).map(course -> LotSheet.of(head, course, board()));
+        Optional<UsedBagSheet> used = lots.usedBag(head).map(b -> UsedBagSheet.of(b, board().zone()));
+        pages.show(ctx, "bag", "Head " + head.tag(), told.with(lot, used));
     }
 
     private Optional<String> crop(Head head) {
@@ -110,6 +118,7 @@ final class HeadPages {
                 materials(settings.materials()),
                 BagPage.newestMaterial(head),
                 BagPage.FlowerNote.of(head, board().zone()),
+                LotActions.of(head, board()),
                 entered);
     }
 

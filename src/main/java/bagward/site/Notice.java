@@ -25,6 +25,12 @@ enum Notice {
     WITHDRAW_FLOWERS("Withdrawn: the note no longer counts."),
     /** A head was harvested. */
     HARVEST("Harvested: it is in the register."),
+    /** A seed lot was hung to dry. */
+    HANG_TO_DRY("Hung to dry: it is in the register."),
+    /** A seed lot was packed. */
+    PACK("Packed: it is in the register."),
+    /** An entry about a seed lot was withdrawn. */
+    WITHDRAW_DRYING("Withdrawn: the entry no longer counts."),
     /** A head was lost. */
     LOSE("Given up: it is in the register."),
     /** A file was imported. */

@@ -48,7 +48,7 @@ public final class Site implements AutoCloseable {
         routes.before(SafeAnswers::checkSize);
         new Assets(settings.wall()).addTo(routes);
         new StartPages(pages, settings, parts.pollen()).addTo(routes);
-        HeadPages heads = new HeadPages(pages, settings, parts.seasons());
+        HeadPages heads = new HeadPages(pages, settings, parts.seasons(), parts.lots());
         heads.addTo(routes);
         new EstimatePages(pages, heads, settings).addTo(routes);
         new HeadEntries(pages, heads).addTo(routes);
@@ -64,6 +64,7 @@ public final class Site implements AutoCloseable {
         new RehearsalPages(pages, parts.rehearsals()).addTo(routes);
         new PeoplePages(pages).addTo(routes);
         new JsonInterface(pages).addTo(routes);
+        new LotInterface(pages, heads, parts.lots()).addTo(routes);
         routes.sse("/live", live::join);
         new ErrorPages(pages).addTo(routes);
     }

@@ -4,6 +4,7 @@ import bagward.climate.ReadingSource;
 import bagward.notify.DeliveryDesk;
 import bagward.store.AlarmStore;
 import bagward.store.QuarantineStore;
+import bagward.watch.LotBook;
 import bagward.watch.PollenWatch;
 import bagward.watch.Seasons;
 import bagward.watch.SensorChecks;
@@ -22,6 +23,7 @@ import java.time.Clock;
  * @param pollen scores and outlooks
  * @param deliveries messages on their way
  * @param seasons houses over months and years
+ * @param lots pods, seed lots and used bags
  * @param rehearsals rules tried on the stored past
  * @param clock the time now; the demo has its own
  * @param pace how many times as fast as real time that clock runs
@@ -35,6 +37,7 @@ public record SiteParts(
         PollenWatch pollen,
         DeliveryDesk deliveries,
         Seasons seasons,
+        LotBook lots,
         Rehearsals rehearsals,
         Clock clock,
         double pace) {}

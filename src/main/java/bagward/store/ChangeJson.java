@@ -2,13 +2,16 @@ package bagward.store;
 
 import bagward.bag.RegisterChange;
 import bagward.bag.RegisterChange.GiveBack;
+import bagward.bag.RegisterChange.HangToDry;
 import bagward.bag.RegisterChange.Harvest;
 import bagward.bag.RegisterChange.Lend;
 import bagward.bag.RegisterChange.Lose;
 import bagward.bag.RegisterChange.NoteFlowers;
+import bagward.bag.RegisterChange.Pack;
 import bagward.bag.RegisterChange.PutOn;
 import bagward.bag.RegisterChange.Swap;
 import bagward.bag.RegisterChange.TakeOff;
+import bagward.bag.RegisterChange.WithdrawDrying;
 import bagward.bag.RegisterChange.WithdrawFlowers;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
@@ -23,6 +26,7 @@ final class ChangeJson {
             document = putOn(putOn);
         } else if (change instanceof Swap swap) {
             document = Json.document("swap").put("material", swap.material().value());
+            LotJson.put(document, swap.before());
         } else if (change instanceof TakeOff) {
             document = Json.document("take-off");
         } else if (change instanceof Lend lend) {
@@ -37,6 +41,12 @@ final class ChangeJson {
             document = Json.document("harvest").put("note", harvest.note());
         } else if (change instanceof Lose lose) {
             document = Json.document("lose").put("note", lose.note());
+        } else if (change instanceof HangToDry hung) {
+            document = LotJson.hangToDry(hung);
+        } else if (change instanceof Pack pack) {
+            document = LotJson.pack(pack);
+        } else if (change instanceof WithdrawDrying withdraw) {
+            document = Json.document("withdraw-drying").put("step", Words.of(withdraw.step()));
         } else {
             throw new IllegalStateException("no document is known for " + change.getClass());
         }
@@ -61,6 +71,7 @@ final class ChangeJson {
                 .put("budsOpened", change.pollination().budsOpened());
         change.pollination().score().ifPresent(score -> pollination.put("score", Words.of(score)));
         change.crop().ifPresent(crop -> document.put("crop", crop.value()));
+        LotJson.put(document, change.before());
         return document;
     }
 }

@@ -1,6 +1,7 @@
 package bagward.store;
 
 import bagward.bag.CropId;
+import bagward.bag.DryingStep;
 import bagward.bag.FlowerSign;
 import bagward.bag.Line;
 import bagward.bag.MaterialId;
@@ -28,7 +29,7 @@ final class ChangeReading {
         String kind = Json.text(document, "kind");
         return switch (kind) {
             case "put-on" -> putOn(document, tag, at);
-            case "swap" -> new RegisterChange.Swap(tag, at, material(document));
+            case "swap" -> new RegisterChange.Swap(tag, at, material(document), LotJson.before(document));
             case "take-off" -> new RegisterChange.TakeOff(tag, at);
             case "lend" -> new RegisterChange.Lend(tag, at, sensor(document));
             case "give-back" -> new RegisterChange.GiveBack(tag, at, sensor(document));
@@ -36,6 +37,10 @@ final class ChangeReading {
             case "withdraw-flowers" -> new RegisterChange.WithdrawFlowers(tag, at, sign(document));
             case "harvest" -> new RegisterChange.Harvest(tag, at, Json.text(document, "note"));
             case "lose" -> new RegisterChange.Lose(tag, at, Json.text(document, "note"));
+            case "hang-to-dry" -> new RegisterChange.HangToDry(tag, at, Json.optional(document, "place", HouseId::new));
+            case "pack" -> new RegisterChange.Pack(tag, at, Json.text(document, "note"), LotJson.moisture(document));
+            case "withdraw-drying" ->
+                new RegisterChange.WithdrawDrying(tag, at, Words.find(DryingStep.class, Json.text(document, "step")));
             default ->
                 throw new StoreException("the store holds a register change of the unknown kind '" + kind
                         + "': use the newer Bagward that wrote it");
@@ -61,7 +66,8 @@ final class ChangeReading {
                         Words.find(PollinationKind.class, Json.text(pollination, "kind")),
                         pollination.path("budsOpened").asInt(),
                         Json.optional(pollination, "score", word -> Words.find(PollenScore.class, word))),
-                Json.optional(document, "crop", CropId::new));
+                Json.optional(document, "crop", CropId::new),
+                LotJson.before(document));
     }
 
     private static MaterialId material(JsonNode document) {

@@ -6,6 +6,7 @@ import bagward.alarm.AlarmEvent;
 import bagward.alarm.AlarmKey;
 import bagward.alarm.Rule;
 import bagward.alarm.Step;
+import bagward.bag.BagClimate;
 import bagward.bag.Bagging;
 import bagward.bag.Head;
 import bagward.bag.Register;
@@ -166,6 +167,12 @@ public final class LiveWatch implements Watch, AutoCloseable {
                     return new BagHistory(
                             head, bagging, climate.house(), climate.bag(), BoardBuilder.mould(in, head, bagging));
                 }));
+    }
+
+    @Override
+    public BagClimate inBag(Head head, Bagging bagging) {
+        return BoardBuilder.climate(inputs(now(), parts.readings()), head, bagging)
+                .bag();
     }
 
     private static Optional<Bagging> newestBagging(Head head) {

@@ -3,6 +3,9 @@ package bagward.watch;
 import bagward.alarm.AlarmAct;
 import bagward.alarm.AlarmKey;
 import bagward.alarm.Rule;
+import bagward.bag.BagClimate;
+import bagward.bag.Bagging;
+import bagward.bag.Head;
 import bagward.bag.Register;
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
@@ -52,6 +55,9 @@ public interface Watch {
 
     /** House and bag climate of a head over its newest bagging; empty if the tag is unknown or never had a bag. */
     Optional<BagHistory> history(TagCode tag);
+
+    /** The climate inside one of the bags of a head, of the last 21 days that it was on. */
+    BagClimate inBag(Head head, Bagging bagging);
 
     /** How the running parts are. */
     Health health();

@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.bag.RegisterChange.GiveBack;
+import bagward.bag.RegisterChange.HangToDry;
+import bagward.bag.RegisterChange.Harvest;
 import bagward.bag.RegisterChange.Lend;
 import bagward.bag.RegisterChange.NoteFlowers;
+import bagward.bag.RegisterChange.Pack;
 import bagward.bag.RegisterChange.PutOn;
 import bagward.bag.RegisterChange.TakeOff;
 import bagward.fault.Fault;
@@ -51,6 +54,51 @@ class BagCsvTest {
                         new NoteFlowers(tag, Instant.parse("2026-05-03T05:30:00Z"), FlowerSign.LAST_OPENED),
                         new NoteFlowers(tag, Instant.parse("2026-05-06T05:30:00Z"), FlowerSign.PETALS_DROPPED)),
                 changes.subList(1, changes.size()));
+    }
+
+    @Test
+    void harvest_drying_packing_and_a_bag_used_before_can_stand_in_the_line() {
+        String text = HEADER.strip()
+                + ",bag_before,bag_before_off,harvested,harvest_note,hung,drying_place,packed,pack_note,moisture,moisture_method\n"
+                + "H1,2026-05-01T07:30,north,a,3,paper,Tessel,Tessel,self,9,,Ida,2026-05-08T07:30,A-9,2026-04-20T08:00,"
+                + "2026-06-20T09:00,brown,2026-06-20T10:00,north,2026-06-30T10:00,clean,7.5,meter\n";
+        TagCode tag = new TagCode("H1");
+
+        List<RegisterChange> changes = csv.read(text);
+
+        assertEquals(
+                Optional.of(new UsedBefore(new TagCode("A-9"), Optional.of(Instant.parse("2026-04-20T06:00:00Z")))),
+                ((PutOn) changes.get(0)).before());
+        assertEquals(
+                List.of(
+                        new Harvest(tag, Instant.parse("2026-06-20T07:00:00Z"), "brown"),
+                        new HangToDry(tag, Instant.parse("2026-06-20T08:00:00Z"), Optional.of(Stations.NORTH)),
+                        new Pack(
+                                tag,
+                                Instant.parse("2026-06-30T08:00:00Z"),
+                                "clean",
+                                Optional.of(MeasuredMoisture.of(7.5, "meter")))),
+                changes.subList(2, changes.size()));
+    }
+
+    @Test
+    void a_cell_of_the_lot_without_the_one_it_belongs_to_is_named() {
+        String text = HEADER.strip() + ",bag_before_off,harvest_note,drying_place,pack_note,moisture,moisture_method\n"
+                + GOOD.strip() + ",2026-04-20T08:00,brown,elsewhere,clean,7.5,\n";
+
+        List<String> places = refused(text).stream()
+                .map(f -> f.place().replace("line 2, column ", ""))
+                .toList();
+
+        assertEquals(
+                List.of(
+                        "'bag_before_off'",
+                        "'harvest_note'",
+                        "'drying_place'",
+                        "'moisture'",
+                        "'pack_note'",
+                        "'moisture'"),
+                places);
     }
 
     @Test

@@ -23,6 +23,11 @@ public final class Seeds {
         return StorageReader.parse("storage.yaml", text("storage.yaml"));
     }
 
+    /** What pods and bags are in the mould index. */
+    public static Surfaces surfaces() {
+        return SurfacesReader.parse("surfaces.yaml", text("surfaces.yaml"));
+    }
+
     private static String text(String name) {
         try {
             return Files.readString(Path.of("seeds", name));

@@ -3,7 +3,9 @@ package bagward.site;
 import bagward.alarm.AlarmAct;
 import bagward.alarm.AlarmKey;
 import bagward.alarm.Rule;
+import bagward.bag.BagClimate;
 import bagward.bag.BagMaterial;
+import bagward.bag.Bagging;
 import bagward.bag.Head;
 import bagward.bag.MaterialId;
 import bagward.bag.Register;
@@ -138,6 +140,11 @@ final class SampleWatch implements Watch {
         Optional<Head> head = register().find(tag);
         Duration measured = tag.equals(SampleRegister.MEASURED) ? Duration.ofHours(30) : Duration.ZERO;
         return head.map(h -> SampleClimate.history(h, now, measured));
+    }
+
+    @Override
+    public BagClimate inBag(Head head, Bagging bagging) {
+        return SampleClimate.history(head, clock.instant(), Duration.ZERO).bag();
     }
 
     @Override

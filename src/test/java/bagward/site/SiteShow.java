@@ -61,6 +61,7 @@ final class SiteShow {
                 pollen,
                 deliveries,
                 new SampleSeasons(),
+                SampleLots.book(watch, clock),
                 rehearsals.desk,
                 clock,
                 1);

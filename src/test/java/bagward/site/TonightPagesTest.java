@@ -11,6 +11,7 @@ import bagward.board.Board;
 import bagward.board.Scenario;
 import bagward.site.form.Entered;
 import bagward.site.page.BagPage;
+import bagward.site.page.LotActions;
 import bagward.site.page.NightHours;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -62,7 +63,15 @@ class TonightPagesTest {
 
     private BagPage page(Head head) {
         var nothing = new BagPage.Actions(
-                true, true, Optional.empty(), List.of(), List.of(), "film", List.of(), Entered.fresh(Map.of()));
+                true,
+                true,
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                "film",
+                List.of(),
+                new LotActions(false, false, List.of(), List.of()),
+                Entered.fresh(Map.of()));
         return BagPage.of(evening, head, Optional.empty(), Optional.empty(), 90, false, nothing);
     }
 

@@ -5,23 +5,29 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bagward.bag.CropId;
+import bagward.bag.DryingStep;
 import bagward.bag.FlowerSign;
 import bagward.bag.Line;
 import bagward.bag.MaterialId;
+import bagward.bag.MeasuredMoisture;
 import bagward.bag.PollenScore;
 import bagward.bag.Pollination;
 import bagward.bag.PollinationKind;
 import bagward.bag.RegisterChange;
 import bagward.bag.RegisterChange.GiveBack;
+import bagward.bag.RegisterChange.HangToDry;
 import bagward.bag.RegisterChange.Harvest;
 import bagward.bag.RegisterChange.Lend;
 import bagward.bag.RegisterChange.Lose;
 import bagward.bag.RegisterChange.NoteFlowers;
+import bagward.bag.RegisterChange.Pack;
 import bagward.bag.RegisterChange.PutOn;
 import bagward.bag.RegisterChange.Swap;
 import bagward.bag.RegisterChange.TakeOff;
+import bagward.bag.RegisterChange.WithdrawDrying;
 import bagward.bag.RegisterChange.WithdrawFlowers;
 import bagward.bag.TagCode;
+import bagward.bag.UsedBefore;
 import bagward.climate.SensorId;
 import bagward.station.BayId;
 import bagward.station.HouseId;
@@ -55,13 +61,34 @@ class SqliteRegisterTest {
                 putOn(PollinationKind.SIB, Optional.of(PollenScore.NONE)),
                 putOn(PollinationKind.CROSS, Optional.of(PollenScore.PLENTIFUL)),
                 new Swap(TAG, TIME, FILM),
+                new Swap(TAG, TIME, FILM, Optional.of(new UsedBefore(new TagCode("A1"), Optional.of(TIME)))),
+                reused(UsedBefore.on(new TagCode("A1"))),
                 new Lend(TAG, TIME, new SensorId("spare-1")),
                 new GiveBack(TAG, TIME, new SensorId("spare-1")),
                 new TakeOff(TAG, TIME),
                 new NoteFlowers(TAG, TIME, FlowerSign.LAST_OPENED),
                 new WithdrawFlowers(TAG, TIME, FlowerSign.PETALS_DROPPED),
                 new Harvest(TAG, TIME, "12 pods, \"good\"\nsecond line"),
-                new Lose(TAG, TIME, ""));
+                new Lose(TAG, TIME, ""),
+                new HangToDry(TAG, TIME, Optional.of(new HouseId("loft"))),
+                new HangToDry(TAG, TIME, Optional.empty()),
+                new Pack(TAG, TIME, "", Optional.empty()),
+                new Pack(TAG, TIME, "two \"bags\"", Optional.of(MeasuredMoisture.of(7.25, "oven 103 °C"))),
+                new WithdrawDrying(TAG, TIME, DryingStep.PACKED));
+    }
+
+    private static PutOn reused(UsedBefore before) {
+        PutOn like = putOn(PollinationKind.SELF, Optional.empty());
+        return new PutOn(
+                like.tag(),
+                like.at(),
+                like.spot(),
+                like.material(),
+                like.seedParent(),
+                like.pollenParent(),
+                like.pollination(),
+                like.crop(),
+                Optional.of(before));
     }
 
     private static PutOn putOn(PollinationKind kind, Optional<PollenScore> score) {
@@ -137,6 +164,12 @@ class SqliteRegisterTest {
         assertEquals(
                 putOn(PollinationKind.CROSS, Optional.of(PollenScore.PLENTIFUL)),
                 ChangeReading.read(asWrittenByVersionOne));
+        assertEquals(
+                new Swap(TAG, TIME, FILM),
+                ChangeReading.read(
+                        "{\"kind\":\"swap\",\"version\":1,\"material\":\"film-fine\",\"tag\":\"R26-0147\",\"at\":\""
+                                + TIME + "\"}"),
+                "a journal from before bags could be used again");
         assertTrue(ChangeJson.write(new TakeOff(TAG, TIME)).contains("\"kind\":\"take-off\""));
     }
 }

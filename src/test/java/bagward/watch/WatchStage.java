@@ -97,6 +97,15 @@ abstract class WatchStage {
         return begun;
     }
 
+    /** Begins with another store, in which there is nothing. */
+    void anew() {
+        close();
+        file = file.resolveSibling("anew.db");
+        stores = SqliteStores.open(file, clock);
+        alarms = new FailingAlarms(stores.alarms());
+        watch = open();
+    }
+
     void restart() {
         close();
         stores = SqliteStores.open(file, clock);

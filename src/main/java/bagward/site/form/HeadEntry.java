@@ -4,6 +4,7 @@ import bagward.bag.FlowerSign;
 import bagward.bag.MaterialId;
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
+import bagward.bag.UsedBefore;
 import bagward.climate.SensorId;
 import bagward.fault.ImpossibleValueException;
 import bagward.fault.RefusedInputException;
@@ -29,10 +30,13 @@ public final class HeadEntry {
         if (action.equals("withdraw-flowers")) {
             return withdrawn(tag, fields);
         }
+        if (action.equals("withdraw-drying")) {
+            return LotEntry.withdrawn(tag, fields);
+        }
         Instant at = fields.time("at").orElse(Instant.EPOCH);
         Optional<RegisterChange> change = switch (action) {
             case "take-off" -> Optional.of(new RegisterChange.TakeOff(tag, at));
-            case "swap" -> fields.needed("material", MaterialId::new).map(m -> new RegisterChange.Swap(tag, at, m));
+            case "swap" -> swap(tag, at, fields);
             case "lend" -> fields.needed("sensor", SensorId::new).map(s -> new RegisterChange.Lend(tag, at, s));
             case "give-back" ->
                 fields.needed("sensor", SensorId::new).map(s -> new RegisterChange.GiveBack(tag, at, s));
@@ -40,10 +44,17 @@ public final class HeadEntry {
             case "petals-dropped" -> Optional.of(new RegisterChange.NoteFlowers(tag, at, FlowerSign.PETALS_DROPPED));
             case "harvest" -> Optional.of(new RegisterChange.Harvest(tag, at, fields.text("note", LONGEST_NOTE)));
             case "lose" -> Optional.of(new RegisterChange.Lose(tag, at, fields.text("note", LONGEST_NOTE)));
+            case "hang-to-dry" -> LotEntry.hangToDry(tag, at, fields);
+            case "pack" -> LotEntry.pack(tag, at, fields);
             default -> Optional.empty();
         };
         fields.check();
         return change;
+    }
+
+    private static Optional<RegisterChange> swap(TagCode tag, Instant at, Fields fields) {
+        Optional<UsedBefore> before = LotEntry.before(fields);
+        return fields.needed("material", MaterialId::new).map(m -> new RegisterChange.Swap(tag, at, m, before));
     }
 
     /** A note is named by its sign and the time that it was made for. */
@@ -54,7 +65,7 @@ public final class HeadEntry {
         return Optional.of(new RegisterChange.WithdrawFlowers(tag, noted.orElseThrow(), sign.orElseThrow()));
     }
 
-    private static Instant instant(String text) {
+    static Instant instant(String text) {
         try {
             return Instant.parse(text);
         } catch (DateTimeParseException none) {

@@ -8,6 +8,7 @@ import bagward.bag.Pollination;
 import bagward.bag.PollinationKind;
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
+import bagward.bag.UsedBefore;
 import bagward.fault.ImpossibleValueException;
 import bagward.fault.RefusedInputException;
 import bagward.station.BayId;
@@ -41,6 +42,7 @@ public final class PutOnEntry {
                 self && fields.sent("pollen_parent").isEmpty() ? seed : fields.needed("pollen_parent", Line::new);
         Optional<PollenScore> score = fields.optional("score", PutOnEntry::score);
         Optional<CropId> crop = fields.optional("crop", CropId::new);
+        Optional<UsedBefore> before = LotEntry.before(fields);
         Optional<Instant> at = fields.time("at");
         Optional<Pollination> pollination = fields.needed(
                 "buds",
@@ -55,7 +57,8 @@ public final class PutOnEntry {
                 seed.orElseThrow(),
                 pollen.orElseThrow(),
                 pollination.orElseThrow(),
-                crop);
+                crop,
+                before);
     }
 
     private static Spot spot(String bay, int number) {

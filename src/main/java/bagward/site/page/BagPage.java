@@ -2,7 +2,6 @@ package bagward.site.page;
 
 import bagward.bag.FlowerSign;
 import bagward.bag.Head;
-import bagward.bag.HeadState;
 import bagward.bag.MaterialId;
 import bagward.bag.Outlook;
 import bagward.board.BagView;
@@ -17,10 +16,13 @@ import bagward.site.plan.Glyph;
 import bagward.site.plan.Glyphs;
 import bagward.site.view.Fact;
 import bagward.site.view.HeadFacts;
+import bagward.site.view.LotSheet;
+import bagward.site.view.LotWords;
 import bagward.site.view.MouldSheet;
 import bagward.site.view.Places;
 import bagward.site.view.ToDo;
 import bagward.site.view.Tonight;
+import bagward.site.view.UsedBagSheet;
 import bagward.site.view.Words;
 import bagward.watch.BagHistory;
 import java.time.Duration;
@@ -44,6 +46,8 @@ import java.util.Optional;
  * @param climate its chart; empty if it never had a bag
  * @param tonight what is to be expected in its bag; empty if none is on
  * @param mould wet spells and organisms; empty if it never had a bag
+ * @param lot pods and seed lot since the last bag came off; empty while one is on
+ * @param used what its newest bag went through before; empty for a new bag
  * @param actions what can be entered
  */
 public record BagPage(
@@ -58,6 +62,8 @@ public record BagPage(
         Optional<BagClimateView> climate,
         Optional<Night> tonight,
         Optional<MouldSheet> mould,
+        Optional<LotSheet> lot,
+        Optional<UsedBagSheet> used,
         Actions actions) {
 
     /**
@@ -87,6 +93,7 @@ public record BagPage(
      * @param materials bags to choose from
      * @param material material of the newest bag
      * @param flowers notes of its flowers that can be withdrawn
+     * @param lot what can be entered about its seed lot
      * @param entered what was entered and refused, or the fresh values
      */
     public record Actions(
@@ -97,6 +104,7 @@ public record BagPage(
             List<Choice> materials,
             String material,
             List<FlowerNote> flowers,
+            LotActions lot,
             Entered entered) {}
 
     /**
@@ -205,6 +213,8 @@ public record BagPage(
                 history.map(h -> BagClimateView.of(h, board, dampLimit, whole)),
                 bag.map(b -> Night.of(board, b, dampLimit)),
                 history.map(h -> MouldSheet.of(h.mould(), board.zone())),
+                Optional.empty(),
+                Optional.empty(),
                 actions);
     }
 
@@ -213,7 +223,15 @@ public record BagPage(
         List<Fact> facts = new ArrayList<>(headFacts);
         facts.add(more);
         return new BagPage(
-                tag, place, house, headline, glyph, toDos, bagFacts, facts, climate, tonight, mould, actions);
+                tag, place, house, headline, glyph, toDos, bagFacts, facts, climate, tonight, mould, lot, used,
+                actions);
+    }
+
+    /** The same with what pods and bag went through. */
+    public BagPage with(Optional<LotSheet> lotSheet, Optional<UsedBagSheet> usedBag) {
+        return new BagPage(
+                tag, place, house, headline, glyph, toDos, bagFacts, headFacts, climate, tonight, mould, lotSheet,
+                usedBag, actions);
     }
 
     /** Material of the newest bag of a head. */
@@ -234,9 +252,8 @@ public record BagPage(
         if (!toDos.isEmpty()) {
             return Words.sentence(toDos.get(0).what()) + ": " + toDos.get(0).figures();
         }
-        HeadState state = head.stateAt(board.at());
         if (bag.isEmpty()) {
-            return Words.sentence(HeadFacts.state(state)) + ".";
+            return Words.sentence(LotWords.state(head, board.at())) + ".";
         }
         if (Glyphs.unknown(bag.get())) {
             return "Nothing is known of this bag now: look at it.";

@@ -3,7 +3,9 @@ package bagward.site.page;
 import bagward.bag.Head;
 import bagward.bag.Register;
 import bagward.board.Board;
+import bagward.site.view.DryingLots;
 import bagward.site.view.HeadFacts;
+import bagward.site.view.LotWords;
 import bagward.site.view.Places;
 import bagward.site.view.Words;
 import java.util.ArrayList;
@@ -13,8 +15,9 @@ import java.util.List;
  * All heads, the newest first.
  *
  * @param rows one a head
+ * @param drying seed lots that hang to dry now
  */
-public record HeadsPage(List<Row> rows) {
+public record HeadsPage(List<Row> rows, List<DryingLots.Row> drying) {
     /**
      * A head in the list.
      *
@@ -30,13 +33,13 @@ public record HeadsPage(List<Row> rows) {
     public static HeadsPage of(Register register, Board board) {
         List<Head> heads = new ArrayList<>(register.heads());
         heads.sort((a, b) -> b.pollination().at().compareTo(a.pollination().at()));
-        return new HeadsPage(heads.stream().map(h -> row(h, board)).toList());
+        return new HeadsPage(heads.stream().map(h -> row(h, board)).toList(), DryingLots.of(register, board));
     }
 
     private static Row row(Head head, Board board) {
         return new Row(
                 head.tag().value(),
-                HeadFacts.state(head.stateAt(board.at())),
+                LotWords.state(head, board.at()),
                 Places.house(board, head.spot().house()) + ", " + Places.spot(board, head.spot()),
                 HeadFacts.parents(head),
                 Words.dayAndClock(head.pollination().at(), board.zone()));
