@@ -17,6 +17,8 @@ public enum RuleKind {
     BAG_SHUT("bag-shut", "of closure", 0.1, 1),
     /** A bag with a sensor holds back less vapour than it should by at least the limit, as a share of closure. */
     BAG_OFF("bag-off", "of closure", 0.1, 1),
+    /** Humidity of a drying place at or above the limit, %RH. */
+    DRYING_DAMP("drying-damp", "%RH", 30, 100),
     /** A sensor was not heard for the limit times its expected interval. */
     SENSOR_SILENT("sensor-silent", "intervals", 2, 1000),
     /** Battery of a sensor at or below the limit, % of a full one; the deadband lies above the limit. */

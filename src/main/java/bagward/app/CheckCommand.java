@@ -31,8 +31,9 @@ final class CheckCommand implements Callable<Integer> {
                 found.station().houses().stream().mapToInt(h -> h.bays().size()).sum();
         String counts = String.join(
                 ", ",
-                count(found.station().houses().size(), "house"),
+                count(found.station().growing().size(), "house"),
                 count(bays, "bay"),
+                count(found.station().drying().size(), "drying place"),
                 count(found.station().sensors().size(), "sensor"),
                 count(found.materials().size(), "bag material"),
                 count(found.rules().size(), "rule"),

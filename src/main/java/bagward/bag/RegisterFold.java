@@ -10,6 +10,7 @@ import bagward.bag.RegisterChange.Swap;
 import bagward.bag.RegisterChange.TakeOff;
 import bagward.bag.RegisterChange.WithdrawFlowers;
 import bagward.climate.SensorId;
+import bagward.station.House;
 import bagward.station.Sensor;
 import bagward.station.Spot;
 import bagward.station.Station;
@@ -134,7 +135,15 @@ final class RegisterFold {
 
     private void checkPlace(PutOn change) {
         HeadLog there = bagAtSpot.get(change.spot());
-        if (!station.has(change.spot())) {
+        if (station.findHouse(change.spot().house()).filter(House::isForDrying).isPresent()) {
+            breach(
+                    change,
+                    change,
+                    "spot",
+                    change.spot(),
+                    "seed dries there, and no bags are put on in a drying place",
+                    "Give a spot of a house with bays");
+        } else if (!station.has(change.spot())) {
             breach(change, change, "spot", change.spot(), "the station has no such spot", "See the bench plan");
         } else if (there != null) {
             breach(

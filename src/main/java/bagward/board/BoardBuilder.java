@@ -54,8 +54,8 @@ public final class BoardBuilder {
         BagClimateSource source = new BagClimateSource(in, from, in.now());
         SystemAssessor system = new SystemAssessor(in, before);
         SensorAssessor sensors = new SensorAssessor(in, before, system.wrongClocks());
-        BagAssessor bags =
-                new BagAssessor(in, source, new Suppression(sensors.silent().keySet()));
+        Suppression suppression = new Suppression(sensors.silent().keySet());
+        BagAssessor bags = new BagAssessor(in, source, suppression);
         List<Verdict> verdicts = new ArrayList<>(system.verdicts());
         verdicts.addAll(sensors.verdicts());
         List<BagFinding> findings = heads.stream()
@@ -65,10 +65,17 @@ public final class BoardBuilder {
         findings.forEach(finding -> verdicts.addAll(together.left(finding)));
         verdicts.addAll(together.verdicts());
         HouseAssessor houses = new HouseAssessor(in, source.places());
+        DryingAssessor drying = new DryingAssessor(in, suppression);
+        List<DryingView> dryingViews = new ArrayList<>();
+        in.station().drying().stream().map(drying::look).forEach(seen -> {
+            dryingViews.add(seen.view());
+            verdicts.addAll(seen.verdicts());
+        });
         return new Assessment(
-                in.station().houses().stream().map(houses::look).toList(),
+                in.station().growing().stream().map(houses::look).toList(),
                 findings.stream().map(BagFinding::view).toList(),
                 sensors.views(),
+                dryingViews,
                 verdicts,
                 together.concerned());
     }
@@ -94,6 +101,7 @@ public final class BoardBuilder {
                 assessment.sensors(),
                 listed,
                 aside,
+                assessment.drying(),
                 assessment.sensors().stream()
                         .map(SensorView::heardAt)
                         .flatMap(Optional::stream)

@@ -35,23 +35,14 @@ final class HouseAssessor {
         Climate lines = PlaceClimates.climate(in.station(), house.id(), Optional.empty(), in.readings(), day);
         return new HouseView(
                 house,
-                measure(place, place.climate().temperature(), Quantity.TEMPERATURE),
-                measure(place, place.climate().humidity(), Quantity.HUMIDITY),
-                measure(place, place.climate().light(), Quantity.LIGHT),
+                Measures.newest(place, place.climate().temperature(), Quantity.TEMPERATURE, in.now()),
+                Measures.newest(place, place.climate().humidity(), Quantity.HUMIDITY, in.now()),
+                Measures.newest(place, place.climate().light(), Quantity.LIGHT, in.now()),
                 newestReading(house),
                 line(lines.temperature()),
                 line(lines.humidity()),
                 in.knowledge().outlook(house.id(), in.now()),
                 in.knowledge().week(house.id()));
-    }
-
-    private Optional<Measure> measure(Place place, RegularSeries series, Quantity quantity) {
-        int cell = Measures.newestKnown(series, in.now());
-        if (cell < 0) {
-            return Optional.empty();
-        }
-        Instant asOf = place.heardAt(quantity).orElse(series.grid().at(cell));
-        return Optional.of(Measures.measured(quantity, series.valueOrNaN(cell), asOf));
     }
 
     private Optional<Instant> newestReading(House house) {

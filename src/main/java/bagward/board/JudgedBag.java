@@ -60,8 +60,14 @@ record JudgedBag(
             case BAG_MOULD ->
                 Optional.of(new BagMouldRule(rule, now, zone).judge(head.tag(), climate, course.high(), ahead));
             case BAG_SHUT, BAG_OFF -> fit.map(sits -> BagFitRule.judge(rule, head.tag(), sits));
-            case SENSOR_SILENT, SENSOR_BATTERY, SENSOR_CLOCK, STORE_AWAY, SPOOL_FILLING, DISK_FILLING, STATION_CLOCK ->
-                Optional.empty();
+            case DRYING_DAMP,
+                    SENSOR_SILENT,
+                    SENSOR_BATTERY,
+                    SENSOR_CLOCK,
+                    STORE_AWAY,
+                    SPOOL_FILLING,
+                    DISK_FILLING,
+                    STATION_CLOCK -> Optional.empty();
         };
     }
 }

@@ -44,6 +44,16 @@ final class Measures {
                 asOf));
     }
 
+    /** The newest value of a quantity of a place, measured; the age is that of its newest reading. */
+    static Optional<Measure> newest(Place place, RegularSeries series, Quantity quantity, Instant now) {
+        int cell = newestKnown(series, now);
+        if (cell < 0) {
+            return Optional.empty();
+        }
+        Instant asOf = place.heardAt(quantity).orElse(series.grid().at(cell));
+        return Optional.of(measured(quantity, series.valueOrNaN(cell), asOf));
+    }
+
     /** The newest known cell that has begun by an instant; −1 if there is none. */
     static int newestKnown(RegularSeries series, Instant now) {
         TimeGrid grid = series.grid();

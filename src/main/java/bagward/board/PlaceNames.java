@@ -66,9 +66,6 @@ public final class PlaceNames {
     }
 
     private static Optional<House> find(Board board, HouseId id) {
-        return board.houses().stream()
-                .map(HouseView::house)
-                .filter(h -> h.id().equals(id))
-                .findFirst();
+        return board.places().stream().filter(h -> h.id().equals(id)).findFirst();
     }
 }

@@ -81,6 +81,18 @@ public final class Rehearsal {
         return RehearsedAlarm.of(sensorEvents);
     }
 
+    /** Alarms about the air of drying places. */
+    public List<RehearsedAlarm> ofDryingPlaces() {
+        return RehearsedAlarm.of(dryingEvents());
+    }
+
+    /** All changes of alarms about drying places, place by place, oldest first in each. */
+    List<AlarmEvent> dryingEvents() {
+        return season.station().drying().stream()
+                .flatMap(house -> new DryingSweep(this, house).events().stream())
+                .toList();
+    }
+
     /** Alarms about one head. */
     public List<RehearsedAlarm> of(Head head) {
         return RehearsedAlarm.of(events(head));

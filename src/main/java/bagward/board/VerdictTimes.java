@@ -42,7 +42,8 @@ final class VerdictTimes {
                 bag.course().high().map(Reach::at).ifPresent(times);
             }
             case BAG_SHUT, BAG_OFF -> {}
-            case SENSOR_SILENT,
+            case DRYING_DAMP,
+                    SENSOR_SILENT,
                     SENSOR_BATTERY,
                     SENSOR_CLOCK,
                     STORE_AWAY,

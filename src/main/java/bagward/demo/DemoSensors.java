@@ -11,7 +11,7 @@ final class DemoSensors {
 
     /** Every sensor, among them the one that the configuration does not know. */
     static List<DemoSensor> all() {
-        return Stream.of(linden(), alder(), spares(), strangers())
+        return Stream.of(linden(), alder(), spares(), strangers(), seedRoom())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -98,6 +98,16 @@ final class DemoSensors {
                         SensorNature.usual(2, -12),
                         Payloads::bareCelsius)
                 .speakingFrom(DemoStation.NOW));
+    }
+
+    /** Last in the list, so that the sensors before it err as they did before there was a seed room. */
+    private static List<DemoSensor> seedRoom() {
+        return List.of(DemoSensor.always(
+                "seed-room-air",
+                34,
+                w -> AirSample.of(w.seedRoom()),
+                SensorNature.usual(0.1, 0.4),
+                Payloads::nestedJson));
     }
 
     /** The last words of a sensor before it falls silent: no values any more, which no collector can use. */

@@ -45,6 +45,15 @@ public final class DemoStation {
     /** When that bag slides down. */
     static final Instant FALLS_SHUT = Instant.parse("2026-04-20T16:30:00Z");
 
+    /** When the first harvested heads were hung into the seed room. */
+    static final Instant FIRST_HUNG = Instant.parse("2026-04-14T09:40:00Z");
+
+    /** When the next ones were hung there. */
+    static final Instant SECOND_HUNG = Instant.parse("2026-04-20T09:10:00Z");
+
+    /** When the dryer of the seed room trips. */
+    static final Instant DRYER_TRIPS = Instant.parse("2026-04-21T17:10:00Z");
+
     /** When a sensor with an empty battery is heard for the last time. */
     static final Instant FALLS_SILENT = Instant.parse("2026-04-22T01:52:00Z");
 

@@ -3,6 +3,7 @@ package bagward.demo;
 import bagward.demo.physics.BagAir;
 import bagward.demo.physics.BagDesign;
 import bagward.demo.physics.BagModel;
+import bagward.demo.physics.DryingRoom;
 import bagward.demo.physics.HouseAir;
 import bagward.demo.physics.HouseDesign;
 import bagward.demo.physics.HouseModel;
@@ -10,7 +11,7 @@ import bagward.demo.physics.Weather;
 import bagward.demo.physics.WeatherMaker;
 import java.time.Instant;
 
-/** The two houses of the demo and the two bags in which a spare sensor hangs, minute by minute. */
+/** The two houses of the demo, its seed room, and the two bags in which a spare sensor hangs, minute by minute. */
 final class DemoWorld {
     private static final double MINUTE = 60;
     private static final HouseDesign LINDEN = new HouseDesign(0.55, 15.5, 12.5, 17.5, 56, 90, 1.0, 0.02);
@@ -24,16 +25,20 @@ final class DemoWorld {
     private final HouseModel alder = new HouseModel(ALDER);
     private final BagModel steadyBag = new BagModel(ANOTHER_OF_THEM);
     private final BagModel fallingBag = new BagModel(HALF_MM_FILM);
+    private final DryingRoom seedRoom = new DryingRoom();
     private boolean fallen;
     private Instant now;
+    private Instant before;
     private HouseAir lindenAir;
     private HouseAir alderAir;
+    private HouseAir seedRoomAir;
     private BagAir steadyBagAir;
     private BagAir fallingBagAir;
 
     /** A world that has run for one minute up to an instant. */
     DemoWorld(long seed, Instant start) {
         this.weather = new WeatherMaker(seed, DemoStation.SITE);
+        this.before = start;
         advance(start);
     }
 
@@ -44,6 +49,7 @@ final class DemoWorld {
 
     private void advance(Instant at) {
         now = at;
+        happenInSeedRoom(at);
         if (!fallen && !at.isBefore(DemoStation.FALLS_SHUT)) {
             fallingBag.fallShut();
             fallen = true;
@@ -51,8 +57,32 @@ final class DemoWorld {
         Weather outside = weather.next(at);
         lindenAir = linden.step(outside, MINUTE);
         alderAir = alder.step(outside, MINUTE);
+        seedRoomAir = seedRoom.step(outside, MINUTE);
         steadyBagAir = steadyBag.step(lindenB(), MINUTE);
         fallingBagAir = fallingBag.step(alderA(), MINUTE);
+    }
+
+    private void happenInSeedRoom(Instant at) {
+        if (between(DemoStation.FIRST_HUNG, at)) {
+            seedRoom.hang(6, 5);
+        }
+        if (between(DemoStation.SECOND_HUNG, at)) {
+            seedRoom.hang(20, 20);
+        }
+        if (between(DemoStation.DRYER_TRIPS, at)) {
+            seedRoom.trip();
+        }
+        before = at;
+    }
+
+    /** Whether something happens after the last minute and up to this one. */
+    private boolean between(Instant happens, Instant at) {
+        return happens.isAfter(before) && !happens.isAfter(at);
+    }
+
+    /** The room in which harvested heads hang. */
+    HouseAir seedRoom() {
+        return seedRoomAir;
     }
 
     /** Middle of the linden house. */

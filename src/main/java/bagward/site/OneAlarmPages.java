@@ -99,8 +99,7 @@ final class OneAlarmPages {
                                 .map(bag -> new Subject.Bag(bag.head().tag())),
                         board.sensors().stream()
                                 .map(view -> new Subject.OfSensor(view.sensor().id())),
-                        board.houses().stream()
-                                .map(view -> new Subject.InHouse(view.house().id())),
+                        board.places().stream().map(house -> new Subject.InHouse(house.id())),
                         board.alarms().stream().map(view -> view.alarm().key().subject()))
                 .flatMap(subjects -> subjects.map(Subject::key));
         return watched.anyMatch(subject.key()::equals);

@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param longitude degrees, east positive
  * @param elevation m above sea level
  * @param zone zone of all times on screens
- * @param houses in walking order
+ * @param houses in walking order, the places for drying among them
  * @param sensors in the order of the configuration
  */
 public record Station(
@@ -32,6 +32,16 @@ public record Station(
         Checks.within("elevation", elevation, -430, 6000, "m");
         houses = List.copyOf(houses);
         sensors = List.copyOf(sensors);
+    }
+
+    /** The houses in which plants grow, in walking order. */
+    public List<House> growing() {
+        return houses.stream().filter(house -> !house.isForDrying()).toList();
+    }
+
+    /** The places in which seed dries, in walking order. */
+    public List<House> drying() {
+        return houses.stream().filter(House::isForDrying).toList();
     }
 
     /** The house of a name. */

@@ -29,13 +29,16 @@ public final class StationReader {
     private static final Map<String, Quantity> QUANTITIES =
             Arrays.stream(Quantity.values()).collect(Collectors.toMap(Quantity::word, Function.identity()));
 
+    private static final Map<String, HouseUse> USES =
+            Arrays.stream(HouseUse.values()).collect(Collectors.toMap(HouseUse::word, Function.identity()));
+
     private StationReader() {}
 
     /**
      * Reads the station.
      *
      * @param station the mapping {@code station}: name, latitude, longitude, elevation (m), time-zone
-     * @param houses entries of the list {@code houses}: id, name, bays (id, name, spots, across)
+     * @param houses entries of the list {@code houses}: id, name, use, and of a growing house bays (id, name, spots, across)
      * @param sensors entries of the list {@code sensors}: id, name, house, bay, spare, every, reads (quantity)
      * @return the station; empty if anything was refused
      */
@@ -70,10 +73,21 @@ public final class StationReader {
             id.filter(i -> !used.add(i))
                     .ifPresent(i -> entry.refuse("id", "is used by another house: give each its own"));
             String name = entry.text("name");
-            List<Bay> bays = bays(entry.sections("bays", 1));
-            entry.make(() -> new House(id.orElseThrow(), name, bays)).ifPresent(houses::add);
+            HouseUse use = entry.choice("use", USES, HouseUse.GROWING);
+            List<Bay> bays = use == HouseUse.DRYING ? noBays(entry) : bays(entry.sections("bays", 1));
+            entry.make(() -> new House(id.orElseThrow(), name, bays, use)).ifPresent(houses::add);
         }
         return houses;
+    }
+
+    private static List<Bay> noBays(Section entry) {
+        if (entry.has("bays")) {
+            entry.refuse(
+                    "bays",
+                    "cannot be given for a drying place, since no bags are put on there",
+                    "Leave bays out, or leave out use: drying.");
+        }
+        return List.of();
     }
 
     private static List<Bay> bays(List<Section> entries) {

@@ -32,7 +32,7 @@ final class OutlookKeeper {
     Map<HouseId, Outlook> at(Instant now) {
         Instant hour = now.minus(ARRIVED).truncatedTo(ChronoUnit.HOURS);
         boolean fresh = !hour.equals(made);
-        for (House house : parts.station().houses()) {
+        for (House house : parts.station().growing()) {
             weeks.put(
                     house.id(),
                     Lessons.week(parts.station(), house.id(), parts.climateReadings(), parts.foliage(), now));

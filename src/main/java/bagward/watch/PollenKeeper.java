@@ -163,7 +163,7 @@ public final class PollenKeeper implements PollenWatch, AutoCloseable {
     }
 
     private void renew() {
-        for (House house : station.houses()) {
+        for (House house : station.growing()) {
             try {
                 report(house.id(), Optional.empty(), Predictor.LIGHT_TO_SCORE)
                         .ifPresent(report -> newest.put(house.id(), report));

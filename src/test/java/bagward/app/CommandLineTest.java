@@ -49,7 +49,9 @@ class CommandLineTest {
     void a_sound_configuration_is_called_sound_and_starts_nothing(@TempDir Path folder) throws IOException {
         Path file = Files.writeString(folder.resolve("house.yaml"), Packaged.text("config/bagward.yaml"));
         assertEquals(0, run("check", file.toString()));
-        assertTrue(out.toString().contains("is sound: Alder Bank, 1 house, 2 bays, 5 sensors"), out::toString);
+        assertTrue(
+                out.toString().contains("is sound: Alder Bank, 1 house, 2 bays, 1 drying place, 6 sensors"),
+                out::toString);
         assertTrue(Files.notExists(folder.resolve("bagward-data")), "nothing was made");
     }
 

@@ -54,7 +54,8 @@ class ConfigurationReaderTest {
     void the_commented_example_is_sound() {
         Configuration read = reader.read("bagward.yaml", example, new Inspection());
         assertEquals("Alder Bank", read.station().name());
-        assertEquals(5, read.station().sensors().size());
+        assertEquals(6, read.station().sensors().size());
+        assertEquals(1, read.station().drying().size());
         assertEquals(Path.of("/srv/station/bagward-data"), read.store().folder());
         assertTrue(read.materials().containsKey(new MaterialId("film-house")));
         assertTrue(read.materials().size() > 3, "the materials of the seeds are there too");

@@ -14,6 +14,8 @@ import bagward.bag.RegisterChange.TakeOff;
 import bagward.climate.SensorId;
 import bagward.fault.Fault;
 import bagward.fault.RefusedInputException;
+import bagward.station.BayId;
+import bagward.station.Spot;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -40,6 +42,23 @@ class RegisterRulesTest {
         Register register = rules.apply(Register.EMPTY, List.of(putOn(H1, 0, 1)));
 
         assertEquals(HeadState.BAGGED, register.find(H1).orElseThrow().stateAt(day(3)));
+    }
+
+    @Test
+    void a_bag_cannot_be_put_on_where_seed_dries() {
+        PutOn there = new PutOn(
+                H1,
+                day(0),
+                new Spot(Stations.SEEDS, new BayId("a"), 1),
+                Stations.PAPER,
+                putOn(H1, 0, 1).seedParent(),
+                putOn(H1, 0, 1).pollenParent(),
+                putOn(H1, 0, 1).pollination(),
+                Optional.empty());
+        RefusedInputException refused =
+                assertThrows(RefusedInputException.class, () -> rules.apply(Register.EMPTY, List.of(there)));
+        assertEquals(1, refused.faults().size());
+        assertTrue(refused.getMessage().contains("seed dries there"), refused.getMessage());
     }
 
     @Test

@@ -23,6 +23,7 @@ final class Stations {
     static final SensorId OTHER_SPARE = new SensorId("spare-2");
     static final SensorId FIXED = new SensorId("north-1");
     static final HouseId NORTH = new HouseId("north");
+    static final HouseId SEEDS = new HouseId("seeds");
     static final ZoneId ZONE = ZoneId.of("Europe/Prague");
 
     private Stations() {}
@@ -35,7 +36,7 @@ final class Stations {
                 14.4,
                 230,
                 ZONE,
-                List.of(house),
+                List.of(house, House.drying(SEEDS, "Seed room")),
                 List.of(sensor(FIXED, false), sensor(SPARE, true), sensor(OTHER_SPARE, true)));
     }
 

@@ -64,6 +64,8 @@ public final class Scenario {
     static final MaterialId FILM = new MaterialId("film");
     static final Sensor SOUTH_POST = sensor("south-post", SOUTH, false);
     static final Sensor NORTH_POST = sensor("north-post", NORTH, false);
+    static final HouseId SEEDS = new HouseId("seeds");
+    static final Sensor SEED_POST = sensor("seed-post", SEEDS, false);
     static final Sensor SPARE = sensor("spare-1", SOUTH, true);
 
     static final Rule DAMP =
@@ -84,6 +86,10 @@ public final class Scenario {
     static final Rule SHUT =
             rule("shut", RuleKind.BAG_SHUT, 0.1, 0, Duration.ZERO, Duration.ofHours(1), Priority.MEDIUM);
     static final Rule OFF = rule("off", RuleKind.BAG_OFF, 0.1, 0, Duration.ZERO, Duration.ofHours(1), Priority.MEDIUM);
+
+    /** Calls once the air of a drying place has been damp for half a day. */
+    static final Rule DRYING =
+            rule("drying", RuleKind.DRYING_DAMP, 70, 3, Duration.ofHours(12), Duration.ofHours(1), Priority.MEDIUM);
 
     private static final BagMaterial MATERIAL = new BagMaterial(
             FILM,
@@ -122,6 +128,7 @@ public final class Scenario {
     private final List<RegisterChange> changes = new ArrayList<>();
     private List<Rule> rules = List.of(DAMP, HOT, DUE, SILENT, BATTERY);
     private final int spots;
+    private boolean seedRoom;
 
     /** With so many spots on each bay. */
     public Scenario(int spots) {
@@ -161,6 +168,12 @@ public final class Scenario {
                 rule.card());
     }
 
+    /** Adds a place in which seed dries, with a sensor. */
+    Scenario withSeedRoom() {
+        seedRoom = true;
+        return this;
+    }
+
     Station station() {
         House south = new House(
                 SOUTH, "South", List.of(new Bay(WINDOW, "Window", spots, 2), new Bay(AISLE, "Aisle", spots, 2)));
@@ -171,8 +184,8 @@ public final class Scenario {
                 12.1,
                 20,
                 ZoneId.of("Europe/Copenhagen"),
-                List.of(south, north),
-                List.of(SOUTH_POST, NORTH_POST, SPARE));
+                seedRoom ? List.of(south, north, House.drying(SEEDS, "Seed room")) : List.of(south, north),
+                seedRoom ? List.of(SOUTH_POST, NORTH_POST, SPARE, SEED_POST) : List.of(SOUTH_POST, NORTH_POST, SPARE));
     }
 
     static Instant hours(double hours) {

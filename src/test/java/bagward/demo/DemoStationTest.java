@@ -22,8 +22,9 @@ class DemoStationTest {
     private final Register register = documents.register();
 
     @Test
-    void the_station_has_two_houses_and_hangs_where_its_simulation_thinks() {
-        assertEquals(2, station.houses().size());
+    void the_station_has_two_houses_and_a_seed_room_and_hangs_where_its_simulation_thinks() {
+        assertEquals(2, station.growing().size());
+        assertEquals(1, station.drying().size());
         assertEquals(DemoStation.SITE, new Site(station.latitude(), station.longitude(), station.elevation()));
         assertEquals(DemoStation.ZONE, station.zone());
     }

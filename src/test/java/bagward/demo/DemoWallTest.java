@@ -12,10 +12,12 @@ import bagward.bag.TagCode;
 import bagward.board.AlarmView;
 import bagward.board.BagView;
 import bagward.board.Board;
+import bagward.board.DryingView;
 import bagward.climate.Reading;
 import bagward.climate.ReadingSource;
 import bagward.climate.SensorId;
 import bagward.climate.SeriesId;
+import bagward.mould.Dryness;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -89,6 +91,27 @@ class DemoWallTest {
         assertEquals(Set.of("MH-0401", "MH-0402", "MH-0403"), due);
         assertEquals(Set.of(), subjects(MORNING, alarm -> alarm.rule().kind() == RuleKind.BAG_HOT));
         assertTrue(MORNING.bags().size() >= 25, "bags " + MORNING.bags().size());
+    }
+
+    @Test
+    void the_seed_room_is_damp_since_the_evening_and_calls_in_the_morning() {
+        DryingView room = MORNING.drying().get(0);
+        assertEquals(
+                List.of("Aspergillus halophilicus", "Aspergillus restrictus", "Aspergillus glaucus", "Wallemia"),
+                room.fungi().stream().map(since -> since.fungus().name()).toList());
+        assertTrue(room.fungi().get(0).since().isAfter(DemoStation.DRYER_TRIPS));
+        Predicate<AlarmView> drying = alarm -> alarm.rule().kind() == RuleKind.DRYING_DAMP;
+        assertEquals(Set.of(), subjects(MORNING, drying));
+        Board later = PLAYED.board(DemoStation.NOW.plus(Duration.ofHours(6)));
+        assertEquals(Set.of("house:seed-room"), subjects(later, drying));
+    }
+
+    @Test
+    void the_seed_room_was_dry_while_its_dryer_ran() {
+        Board noon = PLAYED.board(DemoStation.DRYER_TRIPS.minus(Duration.ofHours(5)));
+        DryingView room = noon.drying().get(0);
+        assertTrue(room.fungi().isEmpty());
+        assertEquals(Dryness.DRY_ENOUGH, room.seed().orElseThrow().dryness());
     }
 
     @Test

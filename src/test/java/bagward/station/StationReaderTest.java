@@ -60,6 +60,30 @@ class StationReaderTest {
     }
 
     @Test
+    void a_drying_place_has_no_bays() {
+        String room = "- {id: seeds, name: Seed room, use: drying}\nsensors:";
+        Station station = read(GOOD.replace("sensors:", room)).orElseThrow();
+        assertEquals(List.of(House.drying(new HouseId("seeds"), "Seed room")), station.drying());
+        assertEquals(1, station.growing().size());
+        assertTrue(
+                read(GOOD.replace("sensors:", room.replace("drying}", "drying, bays: [{id: a, name: A, spots: 2}]}")))
+                        .isEmpty());
+        assertEquals(
+                List.of("test.yaml line 7, houses[1].bays: cannot be given for a drying place, since no bags are put on"
+                        + " there. Leave bays out, or leave out use: drying."),
+                sentences());
+    }
+
+    @Test
+    void a_growing_house_without_bays_and_an_unknown_use_are_refused() {
+        read(GOOD.replace("sensors:", "- {id: x, name: X}\n- {id: y, name: Y, use: storing}\nsensors:"));
+        assertEquals(3, sentences().size(), () -> sentences().toString());
+        assertTrue(
+                sentences().get(0).contains("houses[1].bays: must be a list of at least 1"),
+                sentences().get(0));
+    }
+
+    @Test
     void ids_that_are_used_twice_are_refused() {
         assertTrue(read(GOOD.replace(
                         "- {id: n1, name: Long bench, spots: 12, across: 4}",

@@ -31,9 +31,8 @@ public record JournalPage(
                 day,
                 filter.house(),
                 filter.tag(),
-                board.houses().stream()
-                        .map(view -> new Choice(
-                                view.house().id().value(), view.house().name()))
+                board.places().stream()
+                        .map(house -> new Choice(house.id().value(), house.name()))
                         .toList(),
                 "day=" + day + "&house=" + encoded(filter.house()) + "&tag=" + encoded(filter.tag()));
     }

@@ -9,6 +9,7 @@ import bagward.board.Board;
 import bagward.site.page.BagPage.Choice;
 import bagward.site.view.LotWords;
 import bagward.site.view.Words;
+import bagward.station.House;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -60,9 +61,10 @@ public record LotActions(boolean harvested, boolean hangs, List<Choice> places, 
 
     private static List<Choice> places(Board board) {
         List<Choice> places = new ArrayList<>();
-        board.houses()
-                .forEach(view -> places.add(
-                        new Choice(view.house().id().value(), view.house().name())));
+        List<House> drying = board.places().stream().filter(House::isForDrying).toList();
+        // A station that named no drying place hangs its seed in some house.
+        (drying.isEmpty() ? board.places() : drying)
+                .forEach(house -> places.add(new Choice(house.id().value(), house.name())));
         places.add(new Choice(ELSEWHERE, "elsewhere, climate not known"));
         return places;
     }

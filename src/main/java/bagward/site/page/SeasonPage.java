@@ -1,7 +1,6 @@
 package bagward.site.page;
 
 import bagward.board.Board;
-import bagward.board.HouseView;
 import bagward.climate.RegularSeries;
 import bagward.site.chart.Chart;
 import bagward.site.chart.SeasonChart;
@@ -53,8 +52,8 @@ public record SeasonPage(int days, String kept, List<House> houses) {
     public static SeasonPage of(Board board, Seasons seasons, int days) {
         LocalDate end = board.at().atZone(board.zone()).toLocalDate().plusDays(1);
         List<House> houses = new ArrayList<>();
-        for (HouseView house : board.houses()) {
-            HouseDays found = seasons.of(house.house().id(), end.minusDays(days), end);
+        for (bagward.station.House house : board.places()) {
+            HouseDays found = seasons.of(house.id(), end.minusDays(days), end);
             houses.add(house(house, found));
         }
         return new SeasonPage(days, kept(board, seasons.keptSince()), houses);
@@ -67,7 +66,7 @@ public record SeasonPage(int days, String kept, List<House> houses) {
                         + "; of the time before, these summaries are what is left.";
     }
 
-    private static House house(HouseView house, HouseDays days) {
+    private static House house(bagward.station.House house, HouseDays days) {
         int known = Math.max(
                 days.temperature().knownDays(),
                 Math.max(days.humidity().knownDays(), days.light().knownDays()));
@@ -76,8 +75,8 @@ public record SeasonPage(int days, String kept, List<House> houses) {
                 : Words.count(known, "day", "days") + " of " + days.size()
                         + " are known; a day of which less than 75 % is known is a gap.";
         return new House(
-                house.house().id().value(),
-                house.house().name(),
+                house.id().value(),
+                house.name(),
                 sentence,
                 SeasonChart.draw(days, 960),
                 SeasonChart.draw(days, 360),

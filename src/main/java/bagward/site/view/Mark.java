@@ -55,7 +55,7 @@ public enum Mark {
     /** The mark of what a rule looks at. */
     public static Mark of(RuleKind kind) {
         return switch (kind.word()) {
-            case "bag-damp" -> DROP;
+            case "bag-damp", "drying-damp" -> DROP;
             case "bag-hot" -> HEAT;
             case "bag-due" -> LIFT;
             case "bag-shut" -> SHUT;

@@ -63,6 +63,7 @@ public final class RehearsalPass {
         List<Head> heads = rehearsal.heads();
         Stream<Head> stream = allProcessors ? heads.parallelStream() : heads.stream();
         List<RehearsedAlarm> alarms = new ArrayList<>(rehearsal.ofSensors());
+        alarms.addAll(rehearsal.ofDryingPlaces());
         stream.map(head -> swept(rehearsal, head, heads.size() * sets)).toList().forEach(alarms::addAll);
         if (!stopped.get()) {
             alarms.addAll(rehearsal.ofHouses());
