@@ -1,5 +1,6 @@
 package bagward.app;
 
+import bagward.collector.MqttCollector;
 import bagward.store.influx.InfluxLook;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -41,6 +42,8 @@ final class CheckCommand implements Callable<Integer> {
         spec.commandLine()
                 .getOut()
                 .println(file + " is sound: " + found.station().name() + ", " + counts + ".");
+        MqttCollector.remarks(found.collector().clientId(), found.sources())
+                .forEach(remark -> spec.commandLine().getOut().println("Note: " + remark + "."));
         if (connect) {
             String store =
                     found.store().influx().map(InfluxLook::at).orElse("Readings are kept in the embedded store.");

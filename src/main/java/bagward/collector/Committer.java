@@ -55,7 +55,6 @@ final class Committer {
             SensorClocks sensorClocks,
             ClockRepair repair,
             Tally tally,
-            int batchMost,
             Duration linger,
             Consumer<List<Reading>> afterCommit,
             Runnable eachRound,
@@ -96,7 +95,7 @@ final class Committer {
                 parts.clock().look().ifPresent(parts.repair()::note);
                 parts.repair().tryAll();
                 parts.eachRound().run();
-                takeTurns(parts.handOff().take(parts.batchMost(), parts.linger(), IDLE));
+                takeTurns(parts.handOff().take(parts.linger(), IDLE));
                 if (stop.getCount() > 0) {
                     commitEach(parts.handover().released());
                 }

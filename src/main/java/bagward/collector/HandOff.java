@@ -23,6 +23,7 @@ final class HandOff {
     private final ReentrantLock lock = new ReentrantLock();
     private final Condition arrived = lock.newCondition();
     private final Map<String, Queue> queues = new LinkedHashMap<>();
+    private final int batchMost;
     private final long mostBytes;
     private int waiting;
 
@@ -37,14 +38,14 @@ final class HandOff {
             return arrivals.size() < MOST_MESSAGES && bytes + length <= mostBytes;
         }
 
-        List<Arrival> take(int most) {
-            List<Arrival> batch = new ArrayList<>(Math.min(most, arrivals.size()));
-            while (batch.size() < most && !arrivals.isEmpty()) {
+        List<Arrival> take() {
+            List<Arrival> batch = new ArrayList<>(Math.min(batchMost, arrivals.size()));
+            while (batch.size() < batchMost && !arrivals.isEmpty()) {
                 Arrival arrival = arrivals.remove();
                 bytes -= length(arrival);
                 batch.add(arrival);
             }
-            if (batch.size() == most) {
+            if (batch.size() == batchMost) {
                 fullNanos = System.nanoTime();
             }
             room.signalAll();
@@ -52,8 +53,12 @@ final class HandOff {
         }
     }
 
-    /** @param clients the sessions, in the order in which their turns come */
-    HandOff(Collection<String> clients) {
+    /**
+     * @param clients the sessions, in the order in which their turns come
+     * @param batchMost messages of a batch at most; when so many are there it does not linger
+     */
+    HandOff(Collection<String> clients, int batchMost) {
+        this.batchMost = batchMost;
         clients.forEach(client -> queues.put(client, new Queue()));
         this.mostBytes = MOST_BYTES / Math.max(1, queues.size());
     }
@@ -79,7 +84,10 @@ final class HandOff {
             queue.arrivals.add(arrival);
             queue.bytes += length;
             waiting++;
-            arrived.signal();
+            // whoever lingers need not be woken for each message, only for the one that fills a batch
+            if (waiting == 1 || queue.arrivals.size() >= batchMost) {
+                arrived.signal();
+            }
             return true;
         } finally {
             lock.unlock();
@@ -89,20 +97,19 @@ final class HandOff {
     /**
      * The next batches, one of each session of which anything waits.
      *
-     * @param most size of a batch at most; when so many are there it does not linger
      * @param linger how long to wait for more after the first
      * @param idle how long to wait for the first; then there are none
      */
-    Map<String, List<Arrival>> take(int most, Duration linger, Duration idle) throws InterruptedException {
+    Map<String, List<Arrival>> take(Duration linger, Duration idle) throws InterruptedException {
         lock.lock();
         try {
             Map<String, List<Arrival>> batches = new LinkedHashMap<>();
             if (!awaitArrival(idle)) {
                 return batches;
             }
-            linger(most, linger);
+            linger(linger);
             queues.forEach((client, queue) -> {
-                List<Arrival> batch = queue.take(most);
+                List<Arrival> batch = queue.take();
                 waiting -= batch.size();
                 if (!batch.isEmpty()) {
                     batches.put(client, batch);
@@ -125,9 +132,9 @@ final class HandOff {
         return true;
     }
 
-    private void linger(int most, Duration linger) throws InterruptedException {
+    private void linger(Duration linger) throws InterruptedException {
         long nanos = linger.toNanos();
-        while (nanos > 0 && queues.values().stream().allMatch(q -> q.arrivals.size() < most)) {
+        while (nanos > 0 && queues.values().stream().allMatch(q -> q.arrivals.size() < batchMost)) {
             nanos = arrived.awaitNanos(nanos);
         }
     }

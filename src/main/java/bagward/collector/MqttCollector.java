@@ -75,7 +75,7 @@ public final class MqttCollector implements AutoCloseable {
         this.heard = new HeardTopics(quarantine, clock.clock());
         this.lanes = Lanes.of(settings.clientId(), sources);
         this.sessions = new Sessions(broker, lanes.all(), subscriptions, clock.clock(), this::receive);
-        this.handOff = new HandOff(sessions.clients());
+        this.handOff = new HandOff(sessions.clients(), Math.min(settings.batchMost(), broker.window()));
         Handover handover = new Handover();
         this.mover = new Mover(sessions.all(), handOff, handover);
         this.hearing = new Connector(
@@ -95,7 +95,6 @@ public final class MqttCollector implements AutoCloseable {
                 sensorClocks,
                 new ClockRepair(series(sources), readings, afterCommit),
                 tally,
-                Math.min(settings.batchMost(), broker.window()),
                 settings.batchLinger(),
                 afterCommit,
                 this::askForBirths,
@@ -141,6 +140,11 @@ public final class MqttCollector implements AutoCloseable {
     /** What a person should know of the sessions: gateways that share one against their wish. */
     public List<String> remarks() {
         return lanes.remarks();
+    }
+
+    /** The same of a configuration, before anything is started. */
+    public static List<String> remarks(String clientId, List<SensorSource> sources) {
+        return Lanes.of(clientId, sources).remarks();
     }
 
     /** How far the clock of each sensor is ahead of the station's (negative: behind), where enough was heard to say. */

@@ -27,6 +27,11 @@ public final class SummedReadings implements ReadingStore {
     /** Many may store at once; while the list is looked at, nobody is between noting and storing. */
     private final ReadWriteLock underWay = new ReentrantReadWriteLock();
 
+    /** While old readings are deleted, which may take a server a second, only those who store as old ones wait. */
+    private final ReadWriteLock oldOnes = new ReentrantReadWriteLock();
+
+    private volatile Instant deletedBefore = Instant.MIN;
+
     /**
      * Wraps a store.
      *
@@ -42,18 +47,42 @@ public final class SummedReadings implements ReadingStore {
 
     @Override
     public Receipt append(List<Reading> batch) {
-        underWay.readLock().lock();
-        try {
-            Set<SeriesDay> days = new HashSet<>(marks.touched(batch));
-            days.removeAll(noted);
-            if (!days.isEmpty()) {
-                summaries.raise(days);
-                noted.addAll(days);
+        if (!isOld(batch)) {
+            underWay.readLock().lock();
+            try {
+                if (!isOld(batch)) {
+                    return noteAndStore(batch);
+                }
+            } finally {
+                underWay.readLock().unlock();
             }
-            return readings.append(batch);
-        } finally {
-            underWay.readLock().unlock();
         }
+        oldOnes.readLock().lock();
+        try {
+            underWay.readLock().lock();
+            try {
+                return noteAndStore(batch);
+            } finally {
+                underWay.readLock().unlock();
+            }
+        } finally {
+            oldOnes.readLock().unlock();
+        }
+    }
+
+    private boolean isOld(List<Reading> batch) {
+        Instant limit = deletedBefore;
+        return batch.stream().anyMatch(reading -> reading.measuredAt().isBefore(limit));
+    }
+
+    private Receipt noteAndStore(List<Reading> batch) {
+        Set<SeriesDay> days = new HashSet<>(marks.touched(batch));
+        days.removeAll(noted);
+        if (!days.isEmpty()) {
+            summaries.raise(days);
+            noted.addAll(days);
+        }
+        return readings.append(batch);
     }
 
     /** Days that are due, oldest first; all readings for which they were noted are stored. */
@@ -70,17 +99,28 @@ public final class SummedReadings implements ReadingStore {
     /** Deletes nothing that a day that is due still needs. */
     @Override
     public int deleteBefore(Instant before, int most) {
+        oldOnes.writeLock().lock();
+        try {
+            return mayDelete(before) ? readings.deleteBefore(before, most) : 0;
+        } finally {
+            oldOnes.writeLock().unlock();
+        }
+    }
+
+    /** Whether nothing that is due needs them; whoever comes with such old readings waits from now on. */
+    private boolean mayDelete(Instant before) {
         underWay.writeLock().lock();
         try {
             Optional<LocalDate> due = summaries.oldestDue();
             boolean needed = due.map(marks::neededFrom).filter(before::isAfter).isPresent();
             if (needed) {
-                return 0;
+                return false;
             }
             if (before.isAfter(summaries.keptSince())) {
                 summaries.keepSince(before);
             }
-            return readings.deleteBefore(before, most);
+            deletedBefore = before;
+            return true;
         } finally {
             underWay.writeLock().unlock();
         }

@@ -37,7 +37,8 @@ import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
 
 /**
  * Measures how long the whole station takes for a backlog of a gateway, and how late a live reading is on the board
- * meanwhile. Run with the test class path; arguments: "embedded" or "mosquitto", sensors, readings of each, and how the sensors
+ * meanwhile. Run with the test class path; arguments: "embedded", "mosquitto" as it
+ * comes or "wide" (mosquitto with a window of 500, as in deploy/mosquitto.conf), sensors, readings of each, and how the sensors
  * are told apart: "one" (all share a session), "gateway" (those of the backlog are behind a gateway, the live one is not) or
  * "same" (the live one is behind that gateway too).
  */
@@ -62,10 +63,13 @@ final class BacklogFigures {
         int readings = Integer.parseInt(arguments[2]);
         String lanes = arguments[3];
         Path folder = Files.createTempDirectory("backlog");
-        if (arguments[0].equals("mosquitto")) {
-            try (Mosquitto mosquitto = Mosquitto.start(folder.resolve("mosquitto"))) {
+        if (!arguments[0].equals("embedded")) {
+            int window = arguments[0].equals("wide") ? 500 : 20;
+            try (Mosquitto mosquitto =
+                    Mosquitto.start(folder.resolve("mosquitto"), "max_inflight_messages " + window)) {
                 String url = mosquitto.link().url();
-                measure(folder, "url: \"" + url.replace("tcp://", "mqtt://") + "\"", url, sensors, readings, lanes);
+                String broker = "url: \"" + url.replace("tcp://", "mqtt://") + "\", window: " + window;
+                measure(folder, broker, url, sensors, readings, lanes);
             }
         } else {
             int port = Ports.free();

@@ -56,6 +56,17 @@ class CommandLineTest {
     }
 
     @Test
+    void a_check_tells_which_gateways_share_a_session_since_their_topics_overlap(@TempDir Path folder)
+            throws IOException {
+        String text = Packaged.text("config/bagward.yaml")
+                .replace("topic: alder/north/air", "gateway: other\n    topic: alder/north/+");
+        Path file = Files.writeString(folder.resolve("house.yaml"), text);
+        assertEquals(0, run("check", file.toString()), err::toString);
+        assertTrue(out.toString().contains("Note: "), out::toString);
+        assertTrue(out.toString().contains("'alder/north/+' and 'alder/north/b' overlap: narrow one"), out::toString);
+    }
+
+    @Test
     void a_check_with_connect_tells_where_readings_are_kept_or_that_nobody_answers_there(@TempDir Path folder)
             throws IOException {
         String text = Packaged.text("config/bagward.yaml");

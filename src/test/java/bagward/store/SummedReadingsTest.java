@@ -13,6 +13,7 @@ import bagward.station.House;
 import bagward.station.HouseId;
 import bagward.station.Sensor;
 import bagward.station.Station;
+import bagward.store.ReadingStore.Receipt;
 import bagward.units.Quantity;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -25,6 +26,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -141,6 +146,56 @@ class SummedReadingsTest {
         }
         assertEquals(old, gone);
         assertEquals(stay, part.all());
+    }
+
+    @Test
+    void while_old_readings_are_deleted_new_ones_are_stored_and_late_ones_wait() throws Exception {
+        Part part = part();
+        Instant limit = Span.ofDay(FIRST.plusDays(2), ZONE).from();
+        CountDownLatch deleting = new CountDownLatch(1);
+        CountDownLatch goOn = new CountDownLatch(1);
+        SummedReadings readings =
+                new SummedReadings(new SlowlyDeleting(deleting, goOn), part.stores.summaries(), part.marks);
+        CompletableFuture<Integer> deleted = CompletableFuture.supplyAsync(() -> readings.deleteBefore(limit, 10));
+        deleting.await();
+        CompletableFuture<Receipt> late =
+                CompletableFuture.supplyAsync(() -> readings.append(List.of(reading(limit.minusSeconds(1), 20))));
+        CompletableFuture<Receipt> live =
+                CompletableFuture.supplyAsync(() -> readings.append(List.of(reading(limit, 20))));
+        assertEquals(1, live.get(20, TimeUnit.SECONDS).stored());
+        assertThrows(TimeoutException.class, () -> late.get(200, TimeUnit.MILLISECONDS));
+        goOn.countDown();
+        assertEquals(1, late.get(20, TimeUnit.SECONDS).stored());
+        assertEquals(0, deleted.get(20, TimeUnit.SECONDS));
+    }
+
+    /** Stores at once, and deletes only when it may. */
+    private record SlowlyDeleting(CountDownLatch deleting, CountDownLatch goOn) implements ReadingStore {
+        @Override
+        public Receipt append(List<Reading> batch) {
+            return new Receipt(batch.size(), 0, 0);
+        }
+
+        @Override
+        public int deleteBefore(Instant before, int most) {
+            deleting.countDown();
+            try {
+                goOn.await();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+            return 0;
+        }
+
+        @Override
+        public List<Reading> readings(SeriesId series, Instant from, Instant to) {
+            return List.of();
+        }
+
+        @Override
+        public Optional<Reading> newest(SeriesId series, Instant atOrBefore) {
+            return Optional.empty();
+        }
     }
 
     @Test
