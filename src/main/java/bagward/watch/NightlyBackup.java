@@ -1,5 +1,7 @@
 package bagward.watch;
 
+import bagward.clockwork.Clockwork;
+import bagward.clockwork.Pause;
 import bagward.store.StoreException;
 import bagward.store.StoreFiles;
 import bagward.store.StoreReport;
@@ -15,8 +17,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
@@ -35,12 +35,14 @@ public final class NightlyBackup implements AutoCloseable {
     /** A copy that failed is tried again after this, so that a full disk is not written on each minute. */
     private static final Duration PAUSE = Duration.ofMinutes(30);
 
+    private static final Duration CLOSING = Duration.ofSeconds(10);
+
     private final Path store;
     private final KeepingSettings.Backup settings;
     private final ZoneId zone;
     private final Clock clock;
-    private final CountDownLatch stop = new CountDownLatch(1);
-    private final Thread thread = new Thread(this::run, "nightly backup");
+    private final Clockwork clockwork =
+            new Clockwork("nightly backup", Pause.atMost(Duration.ZERO), this::tryBackup, CLOSING);
     private volatile Health.Part state = new Health.Part("backup", true, "none was due yet");
 
     /**
@@ -56,12 +58,11 @@ public final class NightlyBackup implements AutoCloseable {
         this.settings = settings;
         this.zone = zone;
         this.clock = clock;
-        thread.setDaemon(true);
     }
 
     /** Starts. */
     public void start() {
-        thread.start();
+        clockwork.start();
     }
 
     /** How it is. */
@@ -69,26 +70,15 @@ public final class NightlyBackup implements AutoCloseable {
         return state;
     }
 
-    private void run() {
-        try {
-            Duration wait = Duration.ZERO;
-            while (!stop.await(wait.toMillis(), TimeUnit.MILLISECONDS)) {
-                wait = tryBackup() ? LOOK : PAUSE;
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
-    }
-
-    private boolean tryBackup() {
+    private Pause tryBackup() {
         try {
             Optional<StoreReport> made = backUpIfDue();
             made.ifPresent(report -> LOG.info("The store was copied: {} readings", report.readings()));
-            return true;
+            return Pause.atMost(LOOK);
         } catch (StoreException | IOException e) {
             LOG.warn("The store could not be copied; it is tried again: {}", e.getMessage());
             state = new Health.Part("backup", false, "could not be made and is tried again: " + e.getMessage());
-            return false;
+            return Pause.atMost(PAUSE);
         }
     }
 
@@ -133,11 +123,6 @@ public final class NightlyBackup implements AutoCloseable {
     /** Stops after the copy that is under way. */
     @Override
     public void close() {
-        stop.countDown();
-        try {
-            thread.join(TimeUnit.SECONDS.toMillis(10));
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
+        clockwork.close();
     }
 }

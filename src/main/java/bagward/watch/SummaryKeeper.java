@@ -1,6 +1,8 @@
 package bagward.watch;
 
 import bagward.bag.Register;
+import bagward.clockwork.Clockwork;
+import bagward.clockwork.Pause;
 import bagward.store.DayMarks;
 import bagward.store.StoreException;
 import bagward.store.SummaryStore;
@@ -23,6 +25,7 @@ public final class SummaryKeeper implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(SummaryKeeper.class);
 
     private static final Duration EVERY = Duration.ofMinutes(10);
+    private static final Duration CLOSING = Duration.ofSeconds(10);
     private static final int DELETED_AT_ONCE = 2_000;
     private static final int DAYS_AT_ONCE = 10_000;
 
@@ -36,7 +39,8 @@ public final class SummaryKeeper implements AutoCloseable {
     private final DayMarks marks;
     private final Supplier<Register> register;
     private final CountDownLatch stop = new CountDownLatch(1);
-    private final Thread thread = new Thread(this::run, "sum up days");
+    private final Clockwork clockwork =
+            new Clockwork("sum up days", Pause.atMost(Duration.ZERO), this::tryPass, CLOSING);
     private volatile Health.Part state = new Health.Part("summaries", true, "nothing was summed up yet");
 
     /**
@@ -62,12 +66,11 @@ public final class SummaryKeeper implements AutoCloseable {
         this.summaries = summaries;
         this.marks = marks;
         this.register = register;
-        thread.setDaemon(true);
     }
 
     /** Starts. */
     public void start() {
-        thread.start();
+        clockwork.start();
     }
 
     /** How it is. */
@@ -75,17 +78,7 @@ public final class SummaryKeeper implements AutoCloseable {
         return state;
     }
 
-    private void run() {
-        try {
-            do {
-                tryPass();
-            } while (!stop.await(EVERY.toMillis(), TimeUnit.MILLISECONDS));
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
-    }
-
-    private void tryPass() throws InterruptedException {
+    private Pause tryPass() {
         try {
             long summed = sumUp();
             long deleted = deleteOld();
@@ -96,7 +89,10 @@ public final class SummaryKeeper implements AutoCloseable {
         } catch (StoreException e) {
             LOG.warn("Days could not be summed up; it is tried again: {}", e.getMessage());
             state = new Health.Part("summaries", false, "not up to date: " + e.getMessage());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
+        return Pause.atMost(EVERY);
     }
 
     private String said(long summed) {
@@ -146,10 +142,6 @@ public final class SummaryKeeper implements AutoCloseable {
     @Override
     public void close() {
         stop.countDown();
-        try {
-            thread.join(TimeUnit.SECONDS.toMillis(10));
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
+        clockwork.close();
     }
 }
