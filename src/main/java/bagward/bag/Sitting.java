@@ -29,8 +29,7 @@ final class Sitting {
 
     private final VapourHours hours;
     private final BagBelief material;
-    private final SittingTest shut;
-    private final SittingTest off;
+    private final SittingTest test;
     private final BitSet counted = new BitSet();
     private final BitSet calls = new BitSet();
     private OwnSums sums;
@@ -42,8 +41,7 @@ final class Sitting {
     Sitting(VapourHours hours, BagBelief material) {
         this.hours = hours;
         this.material = material;
-        this.shut = new SittingTest(hours, SHUT);
-        this.off = new SittingTest(hours, OFF);
+        this.test = new SittingTest(hours, SHUT, OFF);
         counted.set(0, hours.count());
         this.sums = new OwnSums(hours, material, counted);
         this.taught = sums.before(0);
@@ -70,9 +68,13 @@ final class Sitting {
         double most = CALL;
         int changed = since;
         for (int change = Math.max(since, now - LONGEST); change <= now - SHORTEST; change++) {
+            if (!enough(change, now)) {
+                continue;
+            }
             OwnClosure before = sums.before(change - 1);
-            double closed = enough(change, now) ? shut.evidence(before, change, now) : 0;
-            double open = enough(change, now) ? off.evidence(before, change, now) : 0;
+            double[] evidence = test.evidence(before, change, now);
+            double closed = evidence[0];
+            double open = evidence[1];
             if (Math.max(closed, open) > most) {
                 most = Math.max(closed, open);
                 verdict = closed > open ? BagFit.Verdict.SHUT : BagFit.Verdict.OFF;

@@ -30,39 +30,56 @@ final class SittingTest {
     private static final double NEAREST = 0.3;
 
     private final VapourHours hours;
-    private final double closure;
+    private final double[] closures;
+    private final double[] left;
 
-    /** @param closure what the bag would hold if it sat otherwise: near 1 shut, near 0 off */
-    SittingTest(VapourHours hours, double closure) {
+    /** @param closures what the bag would hold if it sat otherwise: near 1 shut, near 0 off */
+    SittingTest(VapourHours hours, double... closures) {
         this.hours = hours;
-        this.closure = closure;
+        this.closures = closures;
+        this.left = IntStream.rangeClosed(0, hours.count())
+                .mapToDouble(apart -> Math.pow(LEFT_AN_HOUR_LATER, apart))
+                .toArray();
     }
 
     /**
-     * The logarithm of the ratio.
+     * The logarithm of the ratio, for each of the closures.
      *
      * @param taught what the bag taught before the change
      * @param change first hour of the change
      * @param now first hour that is not yet known
      */
-    double evidence(OwnClosure taught, int change, int now) {
+    double[] evidence(OwnClosure taught, int change, int now) {
         int[] which = known(Math.max(0, change - BEFORE), now);
+        double[][] errors = new double[which.length][which.length];
+        double[] deviations = new double[which.length];
+        for (int i = 0; i < which.length; i++) {
+            for (int k = 0; k <= i; k++) {
+                errors[i][k] = error(taught, which[i], which[k]);
+            }
+            deviations[i] = Math.sqrt(errors[i][i]);
+        }
+        PositiveSystem.factor(errors);
+        double[] evidence = new double[closures.length];
+        for (int one = 0; one < closures.length; one++) {
+            evidence[one] = evidence(closures[one], taught, change, which, deviations, errors);
+        }
+        return evidence;
+    }
+
+    private double evidence(
+            double closure, OwnClosure taught, int change, int[] which, double[] deviations, double[][] factor) {
         double[] signal = new double[which.length];
         double[] off = new double[which.length];
-        double[][] errors = new double[which.length][which.length];
         for (int i = 0; i < which.length; i++) {
             int hour = which[i];
-            for (int k = 0; k <= i; k++) {
-                errors[i][k] = errors[k][i] = error(taught, hour, which[k]);
-            }
-            double deviation = Math.sqrt(errors[i][i]);
             double expected = capped(taught.at(hours.day()[hour]), hour);
-            signal[i] = hour < change ? 0 : signal(expected, hour);
-            double most = Math.max(0, signal[i]) + CUT * deviation;
-            double least = Math.min(0, signal[i]) - CUT * deviation;
+            signal[i] = hour < change ? 0 : signal(closure, expected, hour);
+            double most = Math.max(0, signal[i]) + CUT * deviations[i];
+            double least = Math.min(0, signal[i]) - CUT * deviations[i];
             off[i] = Math.max(least, Math.min(most, hours.held()[hour] - taught.offset() - expected));
         }
-        double[] weights = PositiveSystem.solve(errors, signal);
+        double[] weights = PositiveSystem.solveFactored(factor, signal);
         double evidence = 0;
         for (int i = 0; i < which.length; i++) {
             evidence += weights[i] * (off[i] - signal[i] / 2);
@@ -70,7 +87,7 @@ final class SittingTest {
         return evidence;
     }
 
-    private double signal(double expected, int hour) {
+    private double signal(double closure, double expected, int hour) {
         double otherwise = capped(closure, hour);
         return closure > 0.5 ? Math.max(0, otherwise - expected) : Math.min(0, otherwise - expected);
     }
@@ -82,7 +99,7 @@ final class SittingTest {
     private double error(OwnClosure taught, int one, int other) {
         double day = hours.day()[one];
         double otherDay = hours.day()[other];
-        double lasting = lasting(day) * lasting(otherDay) * Math.pow(LEFT_AN_HOUR_LATER, one - other);
+        double lasting = lasting(day) * lasting(otherDay) * left[one - other];
         double doubt = taught.covariance(day, hours.room()[one], otherDay, hours.room()[other]);
         double passing = one == other ? passing(day) * passing(day) : 0;
         return (lasting + doubt + passing) * taught.restlessness();
