@@ -45,6 +45,8 @@ final class BagBalance {
     private double open;
     private double driven;
     private double saturation;
+    private double cooling;
+    private double filmSaturation;
     private boolean filmWet;
 
     BagBalance(BagBelief belief, double stepMinutes) {
@@ -102,15 +104,21 @@ final class BagBalance {
         open = house + (openEnd - house) * meanLeft;
         vapourEnd += (target - vapourEnd) * covered;
         openEnd += (house - openEnd) * covered;
-        condense(filmCooling * (1 - day));
+        cooling = filmCooling * (1 - day);
+        filmSaturation = Double.NaN;
+        condense();
     }
 
-    private void condense(double cooling) {
+    private void condense() {
         filmWet = false;
         if (vapour < SURELY_DRY * saturation) {
             return;
         }
-        filmWet = vapour >= MoistAir.saturationKilopascals(temperature - cooling);
+        filmWet = vapour >= filmSaturation();
+        // What lies below the saturation of the film lies below that of warmer air too.
+        if (!filmWet && cooling >= 0) {
+            return;
+        }
         double most = MoistAir.saturationKilopascals(temperature - cooling / 2);
         if (vapour > most) {
             vapour = most;
@@ -151,6 +159,14 @@ final class BagBalance {
     /** Saturation vapour pressure in the bag, kPa. */
     double saturation() {
         return saturation;
+    }
+
+    /** Saturation vapour pressure at the temperature of the film by the best value of its cooling, kPa. */
+    double filmSaturation() {
+        if (Double.isNaN(filmSaturation)) {
+            filmSaturation = MoistAir.saturationKilopascals(temperature - cooling);
+        }
+        return filmSaturation;
     }
 
     /** Whether the film is at or below the dew point. */

@@ -39,13 +39,16 @@ final class FilmDoubt {
         if (percent + above < SURELY_DRY) {
             return;
         }
-        double middle = dewPointHumidity(balance, night * cooling.mean());
-        double reach = Coverage.EIGHTY.deviations() * cooling.deviation();
-        double most = dewPointHumidity(balance, night * (cooling.mean() + reach));
-        double least = dewPointHumidity(balance, night * Math.max(0, cooling.mean() - reach));
+        double middle = 100 * balance.filmSaturation() / balance.saturation();
         double margin = percent - middle;
-        mark(possible, i, wet || margin >= 0 || within(-margin, NARROWER * above, middle - most));
-        mark(certain, i, wet && margin >= 0 && !within(margin, NARROWER * below, least - middle));
+        if (wet || margin >= 0) {
+            possible.set(i);
+        } else {
+            mark(possible, i, within(-margin, NARROWER * above, middle - dewPointHumidity(balance, night, 1)));
+        }
+        if (wet && margin >= 0) {
+            mark(certain, i, !within(margin, NARROWER * below, dewPointHumidity(balance, night, -1) - middle));
+        }
     }
 
     /** Each cell comes once, and clearing one that was never set is dear in a bit set. */
@@ -60,8 +63,14 @@ final class FilmDoubt {
         return distance * distance <= doubt * doubt + other * other;
     }
 
-    /** Humidity at which a film that is colder than the air of the bag is at dew point, %RH. */
-    private static double dewPointHumidity(BagBalance balance, double colder) {
+    /**
+     * Humidity at which the film is at dew point, %RH.
+     *
+     * @param side 1 for the end of the 80 % interval at which it is colder, −1 for the other
+     */
+    private double dewPointHumidity(BagBalance balance, double night, int side) {
+        double reach = Coverage.EIGHTY.deviations() * cooling.deviation();
+        double colder = night * Math.max(0, cooling.mean() + side * reach);
         return 100 * MoistAir.saturationKilopascals(balance.temperature() - colder) / balance.saturation();
     }
 

@@ -44,8 +44,11 @@ public final class PollinationNotes {
                     Say.format(
                             "wet for %.1f h in the first day after pollination: fewer seeds may set", firstDay.hours)));
         }
+        if (pollination.kind() != PollinationKind.CROSS) {
+            return notes;
+        }
         Span since = Span.of(climate, at, climate.grid().end(), HUMID);
-        if (pollination.kind() == PollinationKind.CROSS && since.hours >= HUMID_HOURS_WORTH_A_NOTE) {
+        if (since.hours >= HUMID_HOURS_WORTH_A_NOTE) {
             notes.add(new PollinationNote(
                     PollinationNote.Kind.PURITY,
                     since.hours,
@@ -61,8 +64,8 @@ public final class PollinationNotes {
         static Span of(BagClimate climate, Instant from, Instant to, WetRule rule) {
             TimeGrid grid = climate.grid();
             int first = Math.max(0, grid.indexOf(from));
-            int end = Math.min(grid.size(), grid.indexOf(to));
-            WetPieces pieces = WetPieces.of(climate, rule, Level.LIKELY);
+            int end = Math.max(0, Math.min(grid.size(), grid.indexOf(to)));
+            WetPieces pieces = WetPieces.of(climate, rule, Level.LIKELY, end);
             int unknown = 0;
             for (int i = first; i < end; i++) {
                 if (!climate.temperature().middle().known(i)

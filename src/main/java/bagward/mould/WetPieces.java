@@ -35,19 +35,24 @@ final class WetPieces {
 
     /** All pieces of a climate under a rule at a level, oldest first. */
     static WetPieces of(BagClimate climate, WetRule rule, Level level) {
+        return of(climate, rule, level, climate.grid().size());
+    }
+
+    /** The same for the cells before one. */
+    static WetPieces of(BagClimate climate, WetRule rule, Level level, int end) {
         WetPieces pieces = new WetPieces(climate.grid());
-        pieces.scan(climate, rule, level);
+        pieces.scan(climate, rule, level, end);
         return pieces;
     }
 
-    private void scan(BagClimate climate, WetRule rule, Level level) {
+    private void scan(BagClimate climate, WetRule rule, Level level, int end) {
         RegularSeries temperature = climate.temperature().middle();
         RegularSeries middle = climate.humidity().middle();
         RegularSeries humidity = level.humidityOf(climate);
         boolean humid = false;
         int dry = 0;
         int unknown = 0;
-        for (int i = 0; i < climate.grid().size(); i++) {
+        for (int i = 0; i < end; i++) {
             if (!temperature.known(i) || !middle.known(i)) {
                 unknown++;
                 continue;

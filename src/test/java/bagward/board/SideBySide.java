@@ -30,9 +30,9 @@ final class SideBySide {
     static List<AlarmEvent> live(Scenario scenario, double endHour, Duration every) {
         List<AlarmEvent> events = new ArrayList<>();
         AlarmBook book = AlarmBook.EMPTY;
-        Instant end = Scenario.hours(endHour);
-        for (Instant now = Scenario.START; !now.isAfter(end); now = now.plus(every)) {
-            BoardInputs in = scenario.at(Duration.between(Scenario.START, now).toSeconds() / 3600.0);
+        BoardInputs all = scenario.at(endHour);
+        for (Instant now = Scenario.START; !now.isAfter(all.now()); now = now.plus(every)) {
+            BoardInputs in = all.until(now);
             Step step =
                     AlarmEngine.step(book, now, BoardBuilder.assess(in, book).verdicts(), in.rules());
             events.addAll(step.events());
