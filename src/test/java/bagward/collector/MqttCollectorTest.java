@@ -1,6 +1,5 @@
 package bagward.collector;
 
-import static org.awaitility.Awaitility.await;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -16,21 +15,14 @@ import bagward.collector.payload.SensorSource;
 import bagward.collector.payload.TimeForm;
 import bagward.collector.payload.TopicFilter;
 import bagward.units.Quantity;
-import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import org.awaitility.core.ConditionFactory;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** The collector on the embedded broker and on a real mosquitto. */
-class MqttCollectorTest {
+class MqttCollectorTest extends CollectorStage {
     private static final SensorId AIR = new SensorId("air");
     private static final SeriesId TEMPERATURE = new SeriesId(AIR, Quantity.TEMPERATURE);
     private static final Instant START = Instant.parse("2026-04-03T06:00:00Z");
@@ -47,39 +39,12 @@ class MqttCollectorTest {
                     new TopicFilter("house/bare/+"),
                     new BareNumber(Place.of(Quantity.TEMPERATURE, "", MeasureUnit.CELSIUS))));
 
-    private final Path folder;
-
-    private final MemoryStore store = new MemoryStore();
-    private final List<Reading> told = Collections.synchronizedList(new ArrayList<>());
-
-    MqttCollectorTest(@TempDir Path folder) {
-        this.folder = folder;
-    }
-
     private MqttCollector collector(TestBroker broker) {
-        MqttCollector collector = new MqttCollector(
-                StationClock.trusted(Clock.systemUTC()),
-                broker.settings(),
-                CollectorSettings.USUAL.unlisting(List.of(new TopicFilter("unlisted/#"))),
-                SOURCES,
-                store,
-                store,
-                store,
-                told::addAll);
-        collector.start();
-        return collector;
-    }
-
-    private static ConditionFactory soon() {
-        return await().atMost(Duration.ofSeconds(20)).pollInterval(Duration.ofMillis(20));
+        return collector(broker, CollectorSettings.USUAL.unlisting(List.of(new TopicFilter("unlisted/#"))), SOURCES);
     }
 
     static String json(int number) {
         return "{\"t\":" + (number % 40) + ".5,\"at\":" + (START.getEpochSecond() + number) + "}";
-    }
-
-    private static void connected(MqttCollector collector) {
-        soon().until(() -> collector.state().connected());
     }
 
     @ParameterizedTest

@@ -3,7 +3,6 @@ package bagward.collector;
 import static bagward.collector.sparkplug.Tahu.birth;
 import static bagward.collector.sparkplug.Tahu.data;
 import static bagward.collector.sparkplug.Tahu.payload;
-import static org.awaitility.Awaitility.await;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -17,8 +16,6 @@ import bagward.collector.payload.SparkplugDevice;
 import bagward.collector.sparkplug.NodeId;
 import bagward.collector.sparkplug.Tahu;
 import bagward.units.Quantity;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -26,19 +23,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
-import org.awaitility.core.ConditionFactory;
 import org.eclipse.paho.client.mqttv3.IMqttMessageListener;
 import org.eclipse.paho.client.mqttv3.MqttAsyncClient;
 import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
 import org.eclipse.paho.client.mqttv3.MqttException;
 import org.eclipse.tahu.message.model.Metric;
 import org.eclipse.tahu.message.model.MetricDataType;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** A gateway that speaks Sparkplug B, encoded by Eclipse Tahu, over both brokers into the store. */
-class SparkplugTest {
+class SparkplugTest extends CollectorStage {
     private static final SensorId AIR = new SensorId("air");
     private static final SeriesId TEMPERATURE = new SeriesId(AIR, Quantity.TEMPERATURE);
     private static final SeriesId HUMIDITY = new SeriesId(AIR, Quantity.HUMIDITY);
@@ -51,30 +46,10 @@ class SparkplugTest {
                     Place.of(Quantity.TEMPERATURE, "Air/Temperature", MeasureUnit.CELSIUS),
                     Place.of(Quantity.HUMIDITY, "Air/Humidity", MeasureUnit.PERCENT_HUMIDITY)));
 
-    private final Path folder;
-    private final MemoryStore store = new MemoryStore();
     private final long now = System.currentTimeMillis();
 
-    SparkplugTest(@TempDir Path folder) {
-        this.folder = folder;
-    }
-
-    private static ConditionFactory soon() {
-        return await().atMost(Duration.ofSeconds(20)).pollInterval(Duration.ofMillis(20));
-    }
-
     private MqttCollector collector(TestBroker broker) {
-        MqttCollector collector = new MqttCollector(
-                StationClock.trusted(Clock.systemUTC()),
-                broker.settings(),
-                CollectorSettings.USUAL,
-                List.of(new SensorSource(AIR, FORMAT.topics(), FORMAT)),
-                store,
-                store,
-                store,
-                readings -> {});
-        collector.start();
-        return collector;
+        return collector(broker, CollectorSettings.USUAL, List.of(new SensorSource(AIR, FORMAT.topics(), FORMAT)));
     }
 
     /** An edge node as the standard has it: a death as its will, births when it comes and when it is asked. */
