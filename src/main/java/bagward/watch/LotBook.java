@@ -9,6 +9,7 @@ import bagward.mould.Storage;
 import bagward.mould.Surfaces;
 import bagward.mould.UsedBag;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,9 +17,13 @@ import java.util.Optional;
 
 /**
  * What pods, seed lots and used bags went through, worked out when a page asks: each answer reads weeks of readings, so no
- * board waits for it. Safe for use by several threads.
+ * board waits for it, and it stands for five minutes unless the register changes. Safe for use by several threads.
  */
 public final class LotBook {
+    private static final Duration FRESH = Duration.ofMinutes(5);
+
+    private final KeptAnswers<Optional<LotCourse>> courses = new KeptAnswers<>(FRESH);
+    private final KeptAnswers<UsedBag> usedBags = new KeptAnswers<>(FRESH);
     private final Watch watch;
     private final LotAir air;
     private final Surfaces surfaces;
@@ -42,7 +47,8 @@ public final class LotBook {
 
     /** How the pods of a head and its seed lot fared; empty while a bag is on. */
     public Optional<LotCourse> course(Head head) {
-        return LotCourse.of(head, air, surfaces, storage, clock.instant());
+        Instant now = clock.instant();
+        return courses.answer(head, now, () -> LotCourse.of(head, air, surfaces, storage, now));
     }
 
     /** The newest bag of a head over all its uses; empty if it was new. */
@@ -52,10 +58,14 @@ public final class LotBook {
         if (earlier.isEmpty()) {
             return Optional.empty();
         }
+        return Optional.of(usedBags.answer(List.of(head, earlier), clock.instant(), () -> over(earlier, head, newest)));
+    }
+
+    private UsedBag over(List<BagUses.Use> earlier, Head head, Bagging newest) {
         List<UsedBag.Stretch> stretches = new ArrayList<>();
         earlier.forEach(use -> stretches.add(stretch(use.head(), use.bagging())));
         stretches.add(stretch(head, newest));
-        return Optional.of(UsedBag.of(surfaces.of(newest.material()), stretches));
+        return UsedBag.of(surfaces.of(newest.material()), stretches);
     }
 
     private UsedBag.Stretch stretch(Head head, Bagging bagging) {
