@@ -64,6 +64,11 @@ public final class BagCsv {
         this.times = new LocalTimes(zone);
     }
 
+    /** Names of all columns that a file may have. */
+    public static List<String> columns() {
+        return Stream.concat(REQUIRED.stream(), OPTIONAL.stream()).toList();
+    }
+
     /**
      * Reads a whole file.
      *

@@ -26,6 +26,13 @@ final class LotInterface {
     void addTo(RoutesConfig routes) {
         routes.get("/api/lots", this::all);
         routes.get("/api/lots/{tag}", this::one);
+        routes.get("/lots.csv", this::table);
+    }
+
+    private void table(Context ctx) {
+        List<List<String>> rows = LotTable.rows(
+                pages.watch().register(), pages.now(), pages.watch().board().zone());
+        CsvDownload.answer(ctx, "seed-lots.csv", LotTable.COLUMNS, rows);
     }
 
     private void all(Context ctx) {

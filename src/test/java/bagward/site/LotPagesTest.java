@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bagward.bag.BagCsv;
 import bagward.bag.BagUse;
 import bagward.bag.Drying;
 import bagward.bag.TagCode;
@@ -14,6 +15,7 @@ import java.net.http.HttpResponse;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -147,6 +149,17 @@ class LotPagesTest {
         assertTrue(course.path("places").path(0).path("dryEnoughHours").asDouble() > 0, course.toString());
         assertEquals(404, site.visitor.get("/api/lots/L-104").statusCode(), "its bag is on");
         assertEquals(404, site.visitor.get("/api/lots/NOBODY").statusCode());
+    }
+
+    @Test
+    void the_lots_can_be_taken_away_as_a_table_with_the_columns_of_the_import() {
+        enter("hang-to-dry", Map.of("place", "birch", "at", "2027-05-10T12:00"));
+        enter("pack", Map.of("note", "=1+1", "moisture", "7.5", "method", "meter", "at", "2027-05-11T09:00"));
+        List<String> lines = site.visitor.get("/lots.csv").body().lines().toList();
+        assertEquals(2, lines.size(), lines::toString);
+        assertTrue(BagCsv.columns().containsAll(List.of(lines.get(0).replace("\uFEFF", "").split(","))), lines.get(0));
+        assertTrue(
+                lines.get(1).endsWith("2027-05-10T12:00,birch,2027-05-11T09:00,'=1+1,7.5,meter"), lines.get(1));
     }
 
     private JsonNode json(String path) throws IOException {
