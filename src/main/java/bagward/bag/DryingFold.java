@@ -3,8 +3,11 @@ package bagward.bag;
 import bagward.bag.RegisterChange.HangToDry;
 import bagward.bag.RegisterChange.Pack;
 import bagward.bag.RegisterChange.WithdrawDrying;
+import bagward.station.House;
 import bagward.station.HouseId;
 import bagward.station.Station;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The rules of seed lots: hung to dry after the harvest, packed while they hang. Used within one fold. */
 final class DryingFold {
@@ -57,19 +60,26 @@ final class DryingFold {
 
     private void hang(DryingLog drying, HangToDry change) {
         boolean unknown = change.house()
-                .filter(house -> station.findHouse(house).isEmpty())
+                .filter(house ->
+                        station.findHouse(house).filter(House::isForDrying).isEmpty())
                 .isPresent();
         boolean there = drying.hangs()
                 .filter(hung -> hung.house().equals(change.house()))
                 .isPresent();
         String place = change.house().map(HouseId::value).orElse("elsewhere");
         if (unknown) {
-            breaches.add(change, change, "place", place, "the station has no such place", "Take one of the list");
+            breaches.add(
+                    change, change, "place", place, "it is no drying place of the station", "Known are: " + known());
         } else if (there) {
             breaches.add(change, drying.last().orElse(change), "place", place, "it hangs there already", "");
         } else {
             drying.add(change);
         }
+    }
+
+    private String known() {
+        return Stream.concat(station.drying().stream().map(house -> house.id().value()), Stream.of("elsewhere"))
+                .collect(Collectors.joining(", "));
     }
 
     private void pack(DryingLog drying, RegisterChange change) {

@@ -1,11 +1,14 @@
 package bagward.demo;
 
+import bagward.bag.DryingStep;
+import bagward.bag.MeasuredMoisture;
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
 import bagward.climate.ReadingSource;
 import bagward.climate.SensorId;
 import bagward.climate.SeriesId;
 import bagward.climate.Site;
+import bagward.station.HouseId;
 import bagward.station.Sensor;
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,6 +18,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The invented breeding station of the demo: its place, the times of its story, and the documents that a real station
@@ -66,6 +70,8 @@ public final class DemoStation {
     /** A weak battery and bad radio lose messages now and then. */
     private static final Duration MAY_BE_LOST = Duration.ofMinutes(20);
 
+    private static final Optional<HouseId> SEED_ROOM = Optional.of(new HouseId("seed-room"));
+
     private static final String FOLDER = "/bagward/packaged/demo-data/";
 
     private DemoStation() {}
@@ -80,7 +86,10 @@ public final class DemoStation {
         return read("bags.csv");
     }
 
-    /** What was entered beside the import: heads that were harvested or lost. */
+    /**
+     * What was entered beside the import: heads that were harvested or lost, and where their seed lots hang; one was packed, and
+     * one was first entered for a place where it never hung.
+     */
     public static List<RegisterChange> furtherChanges() {
         return List.of(
                 new RegisterChange.Harvest(
@@ -90,7 +99,19 @@ public final class DemoStation {
                 new RegisterChange.Harvest(
                         new TagCode("MH-0304"), Instant.parse("2026-04-20T08:40:00Z"), "10 pods, dry"),
                 new RegisterChange.Lose(
-                        new TagCode("MH-0303"), Instant.parse("2026-03-19T10:15:00Z"), "stalk broken at the tie"));
+                        new TagCode("MH-0303"), Instant.parse("2026-03-19T10:15:00Z"), "stalk broken at the tie"),
+                new RegisterChange.HangToDry(new TagCode("MH-0301"), FIRST_HUNG, SEED_ROOM),
+                new RegisterChange.HangToDry(new TagCode("MH-0302"), FIRST_HUNG, SEED_ROOM),
+                new RegisterChange.Pack(
+                        new TagCode("MH-0302"),
+                        Instant.parse("2026-04-21T13:50:00Z"),
+                        "clean, 41 seeds",
+                        Optional.of(MeasuredMoisture.of(7.1, "hand meter, three samples"))),
+                new RegisterChange.HangToDry(
+                        new TagCode("MH-0304"), Instant.parse("2026-04-20T08:50:00Z"), Optional.empty()),
+                new RegisterChange.WithdrawDrying(
+                        new TagCode("MH-0304"), Instant.parse("2026-04-20T08:50:00Z"), DryingStep.HUNG),
+                new RegisterChange.HangToDry(new TagCode("MH-0304"), SECOND_HUNG, SEED_ROOM));
     }
 
     /**

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SeedLotTest {
     private static final Instant START = Instant.parse("2026-05-01T06:00:00Z");
     private static final TagCode H1 = new TagCode("H1");
-    private static final Optional<HouseId> NORTH = Optional.of(Stations.NORTH);
+    private static final Optional<HouseId> ROOM = Optional.of(Stations.SEEDS);
     private static final Optional<HouseId> ELSEWHERE = Optional.empty();
     private static final MeasuredMoisture MEASURED = MeasuredMoisture.of(7.5, "meter");
 
@@ -38,8 +38,8 @@ class SeedLotTest {
 
     @Test
     void a_lot_hangs_from_when_it_was_hung_until_it_was_packed() {
-        Drying drying = drying(putOn(), harvest(50), hung(51, NORTH), packed(60));
-        assertEquals(List.of(new DryingStay(NORTH, day(51), Optional.of(day(60)))), drying.stays());
+        Drying drying = drying(putOn(), harvest(50), hung(51, ROOM), packed(60));
+        assertEquals(List.of(new DryingStay(ROOM, day(51), Optional.of(day(60)))), drying.stays());
         assertEquals(List.of(new Packing(day(60), "clean", Optional.of(MEASURED))), drying.packings());
         assertTrue(drying.at(day(55)).isPresent());
         assertTrue(drying.at(day(60)).isEmpty());
@@ -47,49 +47,51 @@ class SeedLotTest {
 
     @Test
     void a_lot_that_is_moved_hangs_in_one_place_at_a_time() {
-        Drying drying = drying(putOn(), harvest(50), hung(50, ELSEWHERE), hung(54, NORTH));
+        Drying drying = drying(putOn(), harvest(50), hung(50, ELSEWHERE), hung(54, ROOM));
         assertEquals(
                 List.of(
                         new DryingStay(ELSEWHERE, day(50), Optional.of(day(54))),
-                        new DryingStay(NORTH, day(54), Optional.empty())),
+                        new DryingStay(ROOM, day(54), Optional.empty())),
                 drying.stays());
     }
 
     @Test
     void a_lot_that_was_packed_too_moist_may_hang_again_and_be_packed_again() {
-        Drying drying = drying(putOn(), harvest(50), hung(50, NORTH), packed(52), hung(53, NORTH), packed(59));
+        Drying drying = drying(putOn(), harvest(50), hung(50, ROOM), packed(52), hung(53, ROOM), packed(59));
         assertEquals(2, drying.stays().size());
         assertEquals(2, drying.packings().size());
     }
 
     @Test
     void what_contradicts_the_rest_is_refused_with_its_remedy() {
-        refused("the head was not harvested by then", putOn(), hung(51, NORTH));
-        refused("the head was not harvested by then", putOn(), harvest(50), hung(49, NORTH));
-        refused("the head was not harvested by then", putOn(), new Lose(H1, day(20), ""), hung(51, NORTH));
-        refused("the station has no such place", putOn(), harvest(50), hung(51, Optional.of(new HouseId("loft"))));
-        refused("it hangs there already", putOn(), harvest(50), hung(51, NORTH), hung(52, NORTH));
+        refused("the head was not harvested by then", putOn(), hung(51, ROOM));
+        refused("the head was not harvested by then", putOn(), harvest(50), hung(49, ROOM));
+        refused("the head was not harvested by then", putOn(), new Lose(H1, day(20), ""), hung(51, ROOM));
+        String rule = "it is no drying place of the station";
+        refused(rule, putOn(), harvest(50), hung(51, Optional.of(new HouseId("loft"))));
+        refused(rule, putOn(), harvest(50), hung(51, Optional.of(Stations.NORTH)));
+        refused("it hangs there already", putOn(), harvest(50), hung(51, ROOM), hung(52, ROOM));
         refused("the lot does not hang to dry at that time", putOn(), harvest(50), packed(51));
-        refused("the lot does not hang to dry at that time", putOn(), harvest(50), hung(52, NORTH), packed(51));
+        refused("the lot does not hang to dry at that time", putOn(), harvest(50), hung(52, ROOM), packed(51));
         refused(
                 "the lot does not hang to dry at that time",
                 putOn(),
                 harvest(50),
-                hung(51, NORTH),
+                hung(51, ROOM),
                 packed(52),
                 packed(53));
     }
 
     @Test
     void an_entry_that_was_wrong_is_withdrawn_unless_a_later_one_rests_on_it() {
-        List<RegisterChange> before = List.of(putOn(), harvest(50), hung(51, NORTH), packed(60));
+        List<RegisterChange> before = List.of(putOn(), harvest(50), hung(51, ROOM), packed(60));
         Register register = rules.apply(Register.EMPTY, before);
 
         Drying unpacked = rules.apply(register, List.of(withdrawn(60, DryingStep.PACKED)))
                 .find(H1)
                 .orElseThrow()
                 .drying();
-        assertEquals(List.of(new DryingStay(NORTH, day(51), Optional.empty())), unpacked.stays());
+        assertEquals(List.of(new DryingStay(ROOM, day(51), Optional.empty())), unpacked.stays());
         assertEquals(List.of(), unpacked.packings());
 
         Fault fault = faults(register, withdrawn(51, DryingStep.HUNG)).get(0);
@@ -100,7 +102,7 @@ class SeedLotTest {
 
     @Test
     void both_entries_can_be_withdrawn_one_after_the_other_and_entered_anew_at_another_minute() {
-        List<RegisterChange> before = List.of(putOn(), harvest(50), hung(51, NORTH), packed(60));
+        List<RegisterChange> before = List.of(putOn(), harvest(50), hung(51, ROOM), packed(60));
         Register register = rules.apply(Register.EMPTY, before);
         Register none = rules.apply(
                 rules.apply(register, List.of(withdrawn(60, DryingStep.PACKED))),
@@ -119,7 +121,7 @@ class SeedLotTest {
 
     @Test
     void a_harvest_at_the_very_time_it_is_hung_comes_first() {
-        assertEquals(1, drying(hung(50, NORTH), harvest(50), putOn()).stays().size());
+        assertEquals(1, drying(hung(50, ROOM), harvest(50), putOn()).stays().size());
     }
 
     @ParameterizedTest
@@ -129,9 +131,9 @@ class SeedLotTest {
                 putOn(),
                 harvest(50),
                 hung(50, ELSEWHERE),
-                hung(51, NORTH),
+                hung(51, ROOM),
                 withdrawn(51, DryingStep.HUNG),
-                hung(52, NORTH),
+                hung(52, ROOM),
                 packed(60)));
         Register inOrder = rules.apply(Register.EMPTY, changes);
         Collections.shuffle(changes, new Random(seed));

@@ -169,7 +169,7 @@ public final class Scenario {
     }
 
     /** Adds a place in which seed dries, with a sensor. */
-    Scenario withSeedRoom() {
+    public Scenario withSeedRoom() {
         seedRoom = true;
         return this;
     }

@@ -50,6 +50,7 @@ final class SampleAside {
                 board.sensors(),
                 listed,
                 aside,
+                board.drying(),
                 board.newestReading());
     }
 }

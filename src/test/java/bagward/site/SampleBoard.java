@@ -14,6 +14,7 @@ import bagward.bag.TagCode;
 import bagward.board.AlarmView;
 import bagward.board.BagView;
 import bagward.board.Board;
+import bagward.board.DryingView;
 import bagward.board.HouseView;
 import bagward.board.Measure;
 import bagward.board.SensorView;
@@ -63,6 +64,8 @@ final class SampleBoard {
                 board.bags(),
                 board.sensors(),
                 alarms,
+                List.of(),
+                board.drying(),
                 board.newestReading());
     }
 
@@ -75,11 +78,18 @@ final class SampleBoard {
                 now,
                 SampleStation.STATION.name(),
                 SampleStation.ZONE,
-                SampleStation.STATION.houses().stream().map(this::house).toList(),
+                SampleStation.STATION.growing().stream().map(this::house).toList(),
                 bags,
                 SampleStation.STATION.sensors().stream().map(this::sensor).toList(),
                 alarms(),
+                List.of(),
+                SampleStation.STATION.drying().stream().map(this::drying).toList(),
                 Optional.of(now.minusSeconds(20)));
+    }
+
+    /** A drying place without a sensor. */
+    private DryingView drying(House house) {
+        return new DryingView(house, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of());
     }
 
     private List<AlarmView> alarms() {

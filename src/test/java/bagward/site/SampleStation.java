@@ -55,7 +55,8 @@ final class SampleStation {
                     new House(
                             BIRCH,
                             "Birch house",
-                            List.of(new Bay(NORTH, "North bench", 15, 3), new Bay(SOUTH, "South bench", 15, 3)))),
+                            List.of(new Bay(NORTH, "North bench", 15, 3), new Bay(SOUTH, "South bench", 15, 3))),
+                    House.drying(new HouseId("loft"), "Seed loft")),
             List.of(
                     sensor("alder-air", "Alder air", ALDER, Optional.empty(), false, AIR),
                     sensor("alder-light", "Alder light", ALDER, Optional.empty(), false, Set.of(Quantity.LIGHT)),

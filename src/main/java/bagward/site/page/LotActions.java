@@ -9,7 +9,6 @@ import bagward.board.Board;
 import bagward.site.page.BagPage.Choice;
 import bagward.site.view.LotWords;
 import bagward.site.view.Words;
-import bagward.station.House;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -61,10 +60,9 @@ public record LotActions(boolean harvested, boolean hangs, List<Choice> places, 
 
     private static List<Choice> places(Board board) {
         List<Choice> places = new ArrayList<>();
-        List<House> drying = board.places().stream().filter(House::isForDrying).toList();
-        // A station that named no drying place hangs its seed in some house.
-        (drying.isEmpty() ? board.places() : drying)
-                .forEach(house -> places.add(new Choice(house.id().value(), house.name())));
+        board.drying()
+                .forEach(view -> places.add(
+                        new Choice(view.house().id().value(), view.house().name())));
         places.add(new Choice(ELSEWHERE, "elsewhere, climate not known"));
         return places;
     }
