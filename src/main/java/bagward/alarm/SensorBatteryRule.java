@@ -1,13 +1,12 @@
 package bagward.alarm;
 
-import bagward.climate.Reading;
 import bagward.climate.ReadingSource;
 import bagward.climate.SeriesId;
+import bagward.climate.TimedValues;
 import bagward.station.Sensor;
 import bagward.units.Quantity;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 
 /** Judges whether the battery of a sensor is low. Sensors that do not report it are left alone. */
@@ -28,23 +27,24 @@ public final class SensorBatteryRule {
      */
     public static Optional<Verdict> judge(Rule rule, Sensor sensor, ReadingSource source, Instant now) {
         SeriesId series = new SeriesId(sensor.id(), Quantity.BATTERY);
-        List<Reading> readings = source.readings(series, now.minus(LOOK_BACK), now.plusMillis(1));
-        return readings.isEmpty() ? Optional.empty() : Optional.of(judge(rule, sensor, readings));
+        TimedValues values = source.values(series, now.minus(LOOK_BACK), now.plusMillis(1));
+        return values.size() == 0 ? Optional.empty() : Optional.of(judge(rule, sensor, values));
     }
 
-    private static Verdict judge(Rule rule, Sensor sensor, List<Reading> readings) {
+    private static Verdict judge(Rule rule, Sensor sensor, TimedValues values) {
         boolean low = false;
-        Instant since = readings.get(0).measuredAt();
-        for (Reading reading : readings) {
-            boolean next = low ? reading.value() <= rule.limit() + rule.deadband() : reading.value() <= rule.limit();
-            since = next == low ? since : reading.measuredAt();
+        int since = 0;
+        for (int i = 0; i < values.size(); i++) {
+            double percent = values.valueAt(i);
+            boolean next = low ? percent <= rule.limit() + rule.deadband() : percent <= rule.limit();
+            since = next == low ? since : i;
             low = next;
         }
-        double newest = readings.get(readings.size() - 1).value();
+        double newest = values.valueAt(values.size() - 1);
         return new Verdict(
                 new AlarmKey(rule.id(), new Subject.OfSensor(sensor.id())),
                 low ? Verdict.Outcome.HOLDS : Verdict.Outcome.CLEAR,
-                since,
+                Instant.ofEpochMilli(values.millisAt(since)),
                 newest,
                 "battery of " + sensor.name() + " at " + Words.number(newest, 0) + " %, limit "
                         + Words.number(rule.limit(), 0) + " %");
