@@ -42,36 +42,6 @@ public record Rule(
         otherLimits = List.copyOf(otherLimits);
     }
 
-    /** A rule by which each bag calls for itself. */
-    public Rule(
-            RuleId id,
-            String name,
-            RuleKind kind,
-            double limit,
-            double deadband,
-            Duration onDelay,
-            Duration offDelay,
-            Optional<Duration> reAlarm,
-            List<OtherLimit> otherLimits,
-            Quantile actsOn,
-            Priority priority,
-            ActionCard card) {
-        this(
-                id,
-                name,
-                kind,
-                limit,
-                deadband,
-                onDelay,
-                offDelay,
-                reAlarm,
-                otherLimits,
-                actsOn,
-                Optional.empty(),
-                priority,
-                card);
-    }
-
     /** A rule that has the same limit everywhere and acts on the best value. */
     public Rule(
             RuleId id,
@@ -84,7 +54,20 @@ public record Rule(
             Optional<Duration> reAlarm,
             Priority priority,
             ActionCard card) {
-        this(id, name, kind, limit, deadband, onDelay, offDelay, reAlarm, List.of(), Quantile.MIDDLE, priority, card);
+        this(
+                id,
+                name,
+                kind,
+                limit,
+                deadband,
+                onDelay,
+                offDelay,
+                reAlarm,
+                List.of(),
+                Quantile.MIDDLE,
+                Optional.empty(),
+                priority,
+                card);
     }
 
     /** A rule that asks once. */

@@ -42,35 +42,6 @@ public record BagView(
         BagInsight insight,
         Optional<HeadCare> care,
         Optional<Priority> worst) {
-    /** A bag of which nothing is known but its climate. */
-    public BagView(
-            Head head,
-            MaterialId material,
-            Instant putOn,
-            Instant due,
-            Optional<SensorId> lentSensor,
-            Optional<Measure> temperature,
-            Optional<Measure> humidity,
-            boolean filmWet,
-            RiskAssessment risk,
-            Duration dampFor,
-            Optional<Priority> worst) {
-        this(
-                head,
-                material,
-                putOn,
-                due,
-                lentSensor,
-                temperature,
-                humidity,
-                filmWet,
-                risk,
-                dampFor,
-                BagInsight.NONE,
-                Optional.empty(),
-                worst);
-    }
-
     /** What is to be expected in it until the next morning; empty without an outlook of its house. */
     public Optional<BagOutlook> tonight() {
         return insight.tonight();

@@ -8,7 +8,6 @@ import bagward.station.House;
 import bagward.station.HouseId;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -63,19 +62,8 @@ class DryingDampRuleTest {
 
     @Test
     void a_place_may_have_a_limit_of_its_own() {
-        Rule other = new Rule(
-                RULE.id(),
-                RULE.name(),
-                RULE.kind(),
-                RULE.limit(),
-                RULE.deadband(),
-                RULE.onDelay(),
-                RULE.offDelay(),
-                Optional.empty(),
-                List.of(new OtherLimit(Optional.of(ROOM.id()), Optional.empty(), Optional.empty(), 60)),
-                RULE.actsOn(),
-                RULE.priority(),
-                RULE.card());
+        Rule other =
+                Acting.withLimits(RULE, new OtherLimit(Optional.of(ROOM.id()), Optional.empty(), Optional.empty(), 60));
         assertEquals(Verdict.Outcome.CLEAR, judge(RULE, 65).outcome());
         assertEquals(Verdict.Outcome.HOLDS, judge(other, 65).outcome());
     }

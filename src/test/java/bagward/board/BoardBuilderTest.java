@@ -124,7 +124,7 @@ class BoardBuilderTest {
 
     @Test
     void a_rule_has_the_limit_of_the_house_and_the_material() {
-        Rule drier = Scenario.withLimits(
+        Rule drier = Acting.withLimits(
                 Scenario.DAMP,
                 new OtherLimit(Optional.of(Scenario.SOUTH), Optional.of(Scenario.FILM), Optional.empty(), 75),
                 new OtherLimit(Optional.of(Scenario.NORTH), Optional.empty(), Optional.empty(), 99));

@@ -2,6 +2,7 @@ package bagward.board;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import bagward.alarm.Acting;
 import bagward.alarm.AlarmBook;
 import bagward.alarm.OtherLimit;
 import bagward.alarm.Rule;
@@ -40,7 +41,7 @@ class CropBoardTest {
 
     @Test
     void a_rule_has_the_limit_of_the_crop() {
-        Rule tenderer = Scenario.withLimits(
+        Rule tenderer = Acting.withLimits(
                 Scenario.HOT,
                 new OtherLimit(Optional.empty(), Optional.empty(), Optional.of(Scenario.TENDER.id()), 22));
 

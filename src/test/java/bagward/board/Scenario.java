@@ -3,7 +3,6 @@ package bagward.board;
 import bagward.alarm.ActionCard;
 import bagward.alarm.AlarmBook;
 import bagward.alarm.AlarmEngine;
-import bagward.alarm.OtherLimit;
 import bagward.alarm.Priority;
 import bagward.alarm.Rule;
 import bagward.alarm.RuleId;
@@ -150,22 +149,6 @@ public final class Scenario {
             String id, RuleKind kind, double limit, double deadband, Duration on, Duration off, Priority priority) {
         ActionCard card = new ActionCard("Look", "it may be wrong", "today", "it is right", "");
         return new Rule(new RuleId(id), id, kind, limit, deadband, on, off, priority, card);
-    }
-
-    static Rule withLimits(Rule rule, OtherLimit... limits) {
-        return new Rule(
-                rule.id(),
-                rule.name(),
-                rule.kind(),
-                rule.limit(),
-                rule.deadband(),
-                rule.onDelay(),
-                rule.offDelay(),
-                rule.reAlarm(),
-                List.of(limits),
-                rule.actsOn(),
-                rule.priority(),
-                rule.card());
     }
 
     /** Adds a place in which seed dries, with a sensor. */

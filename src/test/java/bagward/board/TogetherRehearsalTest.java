@@ -3,6 +3,7 @@ package bagward.board;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bagward.alarm.Acting;
 import bagward.alarm.AlarmEvent;
 import bagward.alarm.AlarmPhase;
 import bagward.alarm.OtherLimit;
@@ -24,7 +25,7 @@ class TogetherRehearsalTest {
     private static final double END = 24 * 6;
     private static final Optional<CropId> TENDER = Optional.of(Scenario.TENDER.id());
     private static final Optional<CropId> PLAIN = Optional.of(new CropId("oleracea"));
-    private static final Rule HOT = Scenario.withLimits(
+    private static final Rule HOT = Acting.withLimits(
                     Scenario.HOT, new OtherLimit(Optional.empty(), Optional.empty(), TENDER, 24))
             .together(3);
 

@@ -17,6 +17,7 @@ import bagward.bag.Pollination;
 import bagward.bag.PollinationKind;
 import bagward.bag.TagCode;
 import bagward.board.AlarmView;
+import bagward.board.BagInsight;
 import bagward.board.BagView;
 import bagward.board.Board;
 import bagward.board.HouseView;
@@ -173,6 +174,8 @@ public final class Stage {
                 wet,
                 new RiskAssessment(band, "grey mould", "wet 9.2 h at 14 °C, needed 10.5 h", 9.2, 0),
                 wet ? Duration.ofMinutes(200) : Duration.ZERO,
+                BagInsight.NONE,
+                Optional.empty(),
                 Optional.empty());
     }
 

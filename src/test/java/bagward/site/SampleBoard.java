@@ -12,6 +12,7 @@ import bagward.bag.Register;
 import bagward.bag.SensorLoan;
 import bagward.bag.TagCode;
 import bagward.board.AlarmView;
+import bagward.board.BagInsight;
 import bagward.board.BagView;
 import bagward.board.Board;
 import bagward.board.DryingView;
@@ -160,6 +161,8 @@ final class SampleBoard {
                 damp,
                 risk,
                 damp ? Duration.ofMinutes(450) : Duration.ZERO,
+                BagInsight.NONE,
+                Optional.empty(),
                 alarms().stream()
                         .filter(a -> a.alarm().key().subject().equals(new Subject.Bag(tag)))
                         .map(a -> a.rule().priority())
