@@ -35,7 +35,7 @@ final class ReadingsPlace implements AutoCloseable {
     /** What a person should know of it beyond whether it answers; none if there is nothing. */
     List<Health.Part> parts() {
         return influx.map(InfluxReadings::troubles).filter(says -> !says.isEmpty()).stream()
-                .map(says -> new Health.Part("influxdb", false, says))
+                .map(says -> new Health.Part("InfluxDB", false, says))
                 .toList();
     }
 

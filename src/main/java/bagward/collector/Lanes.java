@@ -74,8 +74,9 @@ record Lanes(List<Lane> all, List<String> remarks) {
                 Optional<String> overlap = groups.get(i).overlap(groups.get(j));
                 if (overlap.isPresent()) {
                     Group joined = groups.remove(j);
-                    remarks.add(joined.who() + " and " + groups.get(i).who() + " share a session, since "
-                            + overlap.get() + " overlap: narrow one of them, or name the same gateway for both");
+                    remarks.add("Gateway " + joined.gateways.get(0) + " and "
+                            + groups.get(i).who() + " share a session, since " + overlap.get()
+                            + " overlap: narrow one of them, or name the same gateway for both");
                     groups.get(i).join(joined);
                     j = i;
                 }

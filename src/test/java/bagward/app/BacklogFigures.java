@@ -40,7 +40,8 @@ import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
  * meanwhile. Run with the test class path; arguments: "embedded", "mosquitto" as it
  * comes or "wide" (mosquitto with a window of 500, as in deploy/mosquitto.conf), sensors, readings of each, and how the sensors
  * are told apart: "one" (all share a session), "gateway" (those of the backlog are behind a gateway, the live one is not) or
- * "same" (the live one is behind that gateway too).
+ * "same" (the live one is behind that gateway too). With a further "away" the backlog waits at the broker, which then is not the
+ * embedded one, when the station starts.
  */
 final class BacklogFigures {
     private static final TagCode TAG = new TagCode("T-1");
@@ -62,6 +63,7 @@ final class BacklogFigures {
         int sensors = Integer.parseInt(arguments[1]);
         int readings = Integer.parseInt(arguments[2]);
         String lanes = arguments[3];
+        boolean away = arguments.length > 4 && arguments[4].equals("away");
         Path folder = Files.createTempDirectory("backlog");
         if (!arguments[0].equals("embedded")) {
             int window = arguments[0].equals("wide") ? 500 : 20;
@@ -69,21 +71,29 @@ final class BacklogFigures {
                     Mosquitto.start(folder.resolve("mosquitto"), "max_inflight_messages " + window)) {
                 String url = mosquitto.link().url();
                 String broker = "url: \"" + url.replace("tcp://", "mqtt://") + "\", window: " + window;
-                measure(folder, broker, url, sensors, readings, lanes);
+                measure(folder, broker, url, sensors, readings, lanes, away);
             }
         } else {
             int port = Ports.free();
-            measure(folder, "port: " + port, "tcp://127.0.0.1:" + port, sensors, readings, lanes);
+            measure(folder, "port: " + port, "tcp://127.0.0.1:" + port, sensors, readings, lanes, away);
         }
     }
 
-    private static void measure(Path folder, String broker, String url, int sensors, int readings, String lanes)
+    private static void measure(
+            Path folder, String broker, String url, int sensors, int readings, String lanes, boolean away)
             throws Exception {
         Configuration configuration = new ConfigurationReader(folder, Map.of())
                 .read("backlog.yaml", configuration(broker, sensors, lanes), new Inspection());
+        if (away) {
+            try (Running before = new Running(configuration, StationClock.trusted(Clock.systemUTC()))) {
+                before.open();
+                Thread.sleep(5_000);
+            }
+            backlog(url, sensors, readings);
+        }
         try (Running running = new Running(configuration, StationClock.trusted(Clock.systemUTC()))) {
             running.open();
-            new BacklogFigures(running, url, sensors, readings).run();
+            new BacklogFigures(running, url, sensors, readings).run(away);
         }
     }
 
@@ -111,16 +121,21 @@ final class BacklogFigures {
         return text.toString();
     }
 
-    private void run() throws Exception {
-        Instant now = Instant.now().truncatedTo(ChronoUnit.SECONDS);
-        Thread.sleep(2000);
-        running.watch().change(bag(now.minus(Duration.ofDays(1))), "figures");
+    /** @param waits whether the backlog is with the broker already, and on its way since the start */
+    private void run(boolean waits) throws Exception {
+        long started = System.nanoTime();
+        running.watch().change(bag(Instant.now().minus(Duration.ofDays(1))), "figures");
         try (Client client = new Client(url)) {
-            report("calm", probes(client, CompletableFuture.runAsync(() -> sleep(10_000))));
-            long before = running.messages();
-            long begun = System.nanoTime();
-            CompletableFuture<Void> sent = CompletableFuture.runAsync(() -> backlog(now));
-            CompletableFuture<Void> absorbed = sent.thenRun(() -> {
+            if (!waits) {
+                sleep(2_000);
+                report("calm", probes(client, CompletableFuture.runAsync(() -> sleep(10_000))));
+            }
+            long before = waits ? 0 : running.messages();
+            long begun = waits ? started : System.nanoTime();
+            CompletableFuture<Void> sent = waits
+                    ? CompletableFuture.completedFuture(null)
+                    : CompletableFuture.runAsync(() -> backlog(url, sensors, readings));
+            CompletableFuture<Void> absorbed = sent.thenRunAsync(() -> {
                 System.out.printf(Locale.ROOT, "with the broker after %.1f s%n", (System.nanoTime() - begun) / 1e9);
                 while (running.messages() - before < (long) sensors * readings) {
                     sleep(20);
@@ -182,7 +197,8 @@ final class BacklogFigures {
                 .orElse(Instant.EPOCH);
     }
 
-    private void backlog(Instant now) {
+    private static void backlog(String url, int sensors, int readings) {
+        Instant now = Instant.now().truncatedTo(ChronoUnit.SECONDS);
         try (Client client = new Client(url)) {
             Semaphore room = new Semaphore(IN_FLIGHT);
             for (int i = 0; i < readings; i++) {

@@ -71,7 +71,7 @@ class LanesTest {
         Lanes lanes = lanes(at("a/#", "a"), at("own", ""), at("a/x", "b"), at("c", "c"));
         assertEquals(List.of(List.of("own"), List.of("a/#"), List.of("c")), filters(lanes));
         assertEquals(
-                List.of("gateway b and gateway a share a session, since 'a/#' and 'a/x' overlap: narrow one of them,"
+                List.of("Gateway b and gateway a share a session, since 'a/#' and 'a/x' overlap: narrow one of them,"
                         + " or name the same gateway for both"),
                 lanes.remarks());
     }
