@@ -1,5 +1,6 @@
 package bagward.board;
 
+import bagward.alarm.Priority;
 import bagward.alarm.Rule;
 import bagward.alarm.RuleId;
 import bagward.alarm.RuleKind;
@@ -13,7 +14,8 @@ import java.util.Optional;
 /**
  * One cause, one alarm: a bag that stays damp until its head is at risk calls by the risk alone. The damp rules are
  * suppressed by design while a mould alarm of the same head stands that came about in the same damp time. A risk of before,
- * under an earlier bag or an earlier spell, does not silence a bag that goes damp anew.
+ * under an earlier bag or an earlier spell, does not silence a bag that goes damp anew. Of several mould alarms of one head
+ * those of the highest priority call.
  */
 final class OneCause {
     private final Map<RuleId, Rule> rules = new HashMap<>();
@@ -35,14 +37,25 @@ final class OneCause {
     }
 
     private Verdict unless(Verdict verdict, List<Verdict> risks) {
-        if (!is(verdict, RuleKind.BAG_DAMP) || verdict.outcome() != Verdict.Outcome.HOLDS) {
+        if (verdict.outcome() != Verdict.Outcome.HOLDS) {
             return verdict;
         }
         return risks.stream()
-                .filter(risk -> !risk.since().isBefore(verdict.since()))
+                .filter(risk -> saysSame(risk, verdict))
                 .findFirst()
                 .map(risk -> verdict.coveredBy("“" + name(risk) + "” calls for the same"))
                 .orElse(verdict);
+    }
+
+    private boolean saysSame(Verdict risk, Verdict verdict) {
+        if (is(verdict, RuleKind.BAG_DAMP)) {
+            return !risk.since().isBefore(verdict.since());
+        }
+        return is(verdict, RuleKind.BAG_MOULD) && priority(risk).compareTo(priority(verdict)) > 0;
+    }
+
+    private Priority priority(Verdict verdict) {
+        return rule(verdict).map(Rule::priority).orElse(Priority.LOW);
     }
 
     private boolean is(Verdict verdict, RuleKind kind) {

@@ -42,11 +42,14 @@ record SeenBag(Map<Quantile, JudgedBag> byQuantile) {
             BagClimate sinceFirst,
             List<Organism> organisms,
             Optional<BagOutlook> tonight) {
+        // Rules only ask whether the risk is high, so the rows that cannot be are not put to further quantiles.
+        List<Organism> calling =
+                organisms.stream().filter(row -> row.bands().canBeHigh()).toList();
         Map<Quantile, JudgedBag> seen = new HashMap<>();
         seen.put(Quantile.MIDDLE, best);
         for (Rule rule : rules) {
             seen.computeIfAbsent(rule.actsOn(), quantile -> {
-                MouldCourse course = MouldCourse.of(damp(sinceFirst, quantile), organisms);
+                MouldCourse course = MouldCourse.of(damp(sinceFirst, quantile), calling);
                 return new JudgedBag(
                         best.head(),
                         best.crop(),

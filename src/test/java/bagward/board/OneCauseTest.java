@@ -3,16 +3,30 @@ package bagward.board;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import bagward.alarm.AlarmKey;
+import bagward.alarm.Priority;
 import bagward.alarm.Rule;
+import bagward.alarm.RuleId;
+import bagward.alarm.RuleKind;
 import bagward.alarm.Subject;
 import bagward.alarm.Verdict;
 import bagward.bag.TagCode;
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A bag that stays wet, told hour by hour. */
 class OneCauseTest {
-    private static final List<Rule> RULES = List.of(Scenario.DAMP, Scenario.MOULD, Scenario.DUE);
+    private static final Rule POSSIBLE = new Rule(
+            new RuleId("possible"),
+            "possible",
+            RuleKind.BAG_MOULD,
+            18,
+            0,
+            Duration.ZERO,
+            Duration.ofHours(2),
+            Priority.LOW,
+            Scenario.MOULD.card());
+    private static final List<Rule> RULES = List.of(Scenario.DAMP, Scenario.MOULD, POSSIBLE, Scenario.DUE);
 
     @Test
     void a_risk_that_came_about_in_the_same_damp_time_calls_alone() {
@@ -29,6 +43,16 @@ class OneCauseTest {
         Verdict damp = verdict(Scenario.DAMP, Verdict.Outcome.HOLDS, 30);
         Verdict risk = verdict(Scenario.MOULD, Verdict.Outcome.HOLDS, 20);
         assertEquals(List.of(damp, risk), at(40, damp, risk));
+    }
+
+    @Test
+    void a_risk_that_is_only_possible_is_left_to_one_that_is_likely() {
+        Verdict possible = verdict(POSSIBLE, Verdict.Outcome.HOLDS, 10);
+        Verdict likely = verdict(Scenario.MOULD, Verdict.Outcome.HOLDS, 20);
+        assertEquals(
+                List.of(Verdict.Outcome.COVERED, Verdict.Outcome.HOLDS),
+                at(21, possible, likely).stream().map(Verdict::outcome).toList());
+        assertEquals(List.of(possible), at(21, possible));
     }
 
     @Test

@@ -4,6 +4,7 @@ import bagward.alarm.Priority;
 import bagward.alarm.Rule;
 import bagward.alarm.RuleId;
 import bagward.alarm.RulesReader;
+import bagward.alarm.Subject;
 import bagward.bag.BagMaterial;
 import bagward.bag.BagMaterialsReader;
 import bagward.bag.Line;
@@ -19,7 +20,6 @@ import bagward.bag.TagCode;
 import bagward.board.BagDays;
 import bagward.board.BoardInputs;
 import bagward.board.Rehearsal;
-import bagward.board.Rehearsed;
 import bagward.board.RehearsedAlarm;
 import bagward.climate.Climate;
 import bagward.climate.Reading;
@@ -48,6 +48,8 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -55,24 +57,30 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
- * Rehearses rules on invented springs of the demo's physics, and on the open data if BAGWARD_OPEN_DATA names their folder:
- * alarms a day for 100 bags, by rule. In each house hang about fifty bags at any time, each for seven days, every tenth for
- * two or three days more. Nobody acts on an alarm. Arguments: number of springs, then files of rules.
+ * Rehearses rules on invented springs, cool ones of the demo's physics (two houses) and sunny ones of the simulator of the bag
+ * tests (one bright house), and on the open data if BAGWARD_OPEN_DATA names their folder: alarms a day for 100 bags, by rule. An
+ * ordinary spring is the mean of both kinds. In each house hang about fifty bags at any time, each for seven days, every tenth
+ * for two or three days more. Three bags, one of each material, stand for the seven that are put on in a morning: the estimates of
+ * bags of one material that were put on within an hour do not differ. Nobody acts on an alarm. Arguments: first seed, number of
+ * springs of each kind, then files of rules.
  */
 final class AlarmSeasons {
     private static final Instant BEGIN = Instant.parse("2026-03-15T00:00:00Z");
     private static final int RUN_UP_DAYS = 28;
     private static final int DAYS = 56;
-    private static final int BAGS_A_DAY = 7;
+    private static final int BAGS_A_DAY = 3;
+    private static final double STAND_FOR = 7.0 / BAGS_A_DAY;
     private static final int SPOTS = 400;
     private static final List<String> MATERIALS = List.of("soft-nonwoven", "paper", "film-half-mm");
-    private static final long FIRST_SEED = 41_000;
 
     private final Map<MaterialId, BagMaterial> materials = new HashMap<>();
-    private final Map<RuleId, Integer> raised = new TreeMap<>();
+    private final Map<RuleId, Double> raised = new TreeMap<>();
+    private final DoubleSummaryStatistics pressing = new DoubleSummaryStatistics();
     private double bagDays;
 
     private AlarmSeasons() throws IOException {
@@ -84,26 +92,23 @@ final class AlarmSeasons {
 
     /** Prints a table for each file. */
     public static void main(String[] args) throws IOException {
-        int springs = Integer.parseInt(args[0]);
-        for (String file : List.of(args).subList(1, args.length)) {
+        long from = Long.parseLong(args[0]);
+        int springs = Integer.parseInt(args[1]);
+        for (String file : List.of(args).subList(2, args.length)) {
             List<Rule> rules = rules(Files.readString(Path.of(file)));
-            AlarmSeasons invented = new AlarmSeasons();
-            for (int i = 0; i < springs; i++) {
-                invented.spring(FIRST_SEED + i, rules);
+            AlarmSeasons cool = new AlarmSeasons();
+            AlarmSeasons sunny = new AlarmSeasons();
+            for (long seed = from; seed < from + springs; seed++) {
+                cool.spring(seed, rules);
+                Climate house = new SimulatedSeason(seed, RUN_UP_DAYS + DAYS).houseBySensor();
+                sunny.rehearse(sunny.readings(house), Duration.ofDays(RUN_UP_DAYS), List.of("house"), rules);
             }
-            invented.print(file + ", " + springs + " springs", rules);
-            AlarmSeasons humid = new AlarmSeasons();
-            for (int i = 0; i < springs; i++) {
-                Climate house = new SimulatedSeason(FIRST_SEED + i, RUN_UP_DAYS + DAYS).houseBySensor();
-                humid.rehearse(humid.readings(house), Duration.ofDays(RUN_UP_DAYS), List.of("house"), rules);
-            }
-            humid.print(file + ", " + springs + " springs of the bag simulator", rules);
+            AlarmSeasons real = new AlarmSeasons();
             Optional<OpenData> open = OpenData.whole();
             if (open.isPresent()) {
-                AlarmSeasons real = new AlarmSeasons();
                 real.rehearse(real.readings(open.get().house()), Duration.ofDays(14), List.of("house"), rules);
-                real.print(file + ", open data", rules);
             }
+            print(file, rules, cool, sunny, real);
         }
     }
 
@@ -179,9 +184,20 @@ final class AlarmSeasons {
         Rehearsal rehearsal = new Rehearsal(in, from, Duration.ofMinutes(10));
         List<RehearsedAlarm> alarms = new ArrayList<>();
         rehearsal.heads().forEach(head -> alarms.addAll(rehearsal.of(head)));
-        Rehearsed tried = Rehearsed.of(rules, alarms, end, station.zone());
-        tried.load().perRule().forEach((rule, times) -> raised.merge(rule, times, Integer::sum));
-        bagDays += BagDays.between(register, from, end);
+        alarms.addAll(rehearsal.ofHouses());
+        double days = BagDays.between(register, from, end) * STAND_FOR;
+        bagDays += days;
+        Set<RuleId> low = rules.stream()
+                .filter(rule -> rule.priority() == Priority.LOW)
+                .map(Rule::id)
+                .collect(Collectors.toSet());
+        double calls = 0;
+        for (RehearsedAlarm alarm : alarms) {
+            double weight = alarm.key().subject() instanceof Subject.InHouse ? 1 : STAND_FOR;
+            raised.merge(alarm.key().rule(), weight, Double::sum);
+            calls += low.contains(alarm.key().rule()) ? 0 : weight;
+        }
+        pressing.accept(100 * calls / days);
     }
 
     private static Station station(List<String> names) {
@@ -227,17 +243,43 @@ final class AlarmSeasons {
         return changes;
     }
 
-    private void print(String name, List<Rule> rules) {
-        System.out.printf(Locale.ROOT, "%s, %.0f bag-days; alarms a day for 100 bags%n", name, bagDays);
-        Map<Priority, Double> sums = new TreeMap<>();
+    private double rate(Rule rule) {
+        return bagDays == 0 ? 0 : 100.0 * raised.getOrDefault(rule.id(), 0.0) / bagDays;
+    }
+
+    private static void print(String file, List<Rule> rules, AlarmSeasons cool, AlarmSeasons sunny, AlarmSeasons real) {
+        System.out.printf(
+                Locale.ROOT,
+                "%s: alarms a day for 100 bags in %.0f, %.0f and %.0f bag-days%n| rule | priority | cool | sunny | ordinary | open |%n",
+                file,
+                cool.bagDays,
+                sunny.bagDays,
+                real.bagDays);
+        double[] sums = new double[4];
         for (Rule rule : rules) {
-            double rate = 100.0 * raised.getOrDefault(rule.id(), 0) / bagDays;
-            sums.merge(rule.priority(), rate, Double::sum);
-            if (rate > 0) {
-                System.out.printf(Locale.ROOT, "  %-22s %-7s %6.2f%n", rule.id(), rule.priority(), rate);
+            double[] rates = {
+                cool.rate(rule), sunny.rate(rule), (cool.rate(rule) + sunny.rate(rule)) / 2, real.rate(rule)
+            };
+            if (Arrays.stream(rates).sum() > 0) {
+                line(rule.id() + " | " + rule.priority(), rates);
+            }
+            for (int i = 0; i < sums.length; i++) {
+                sums[i] += rule.priority() == Priority.LOW ? 0 : rates[i];
             }
         }
-        System.out.printf(Locale.ROOT, "  by priority %s%n", sums);
+        line("medium and high together | ", sums);
+        System.out.printf(
+                Locale.ROOT,
+                "a single spring: cool %.1f to %.1f, sunny %.1f to %.1f%n",
+                cool.pressing.getMin(),
+                cool.pressing.getMax(),
+                sunny.pressing.getMin(),
+                sunny.pressing.getMax());
+    }
+
+    private static void line(String what, double... rates) {
+        System.out.printf(
+                Locale.ROOT, "| %s | %.2f | %.2f | %.2f | %.2f |%n", what, rates[0], rates[1], rates[2], rates[3]);
     }
 
     private static List<Rule> rules(String text) {

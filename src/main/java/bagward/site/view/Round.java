@@ -1,8 +1,10 @@
 package bagward.site.view;
 
 import bagward.alarm.AlarmPhase;
+import bagward.alarm.Subject;
 import bagward.board.AlarmView;
 import bagward.board.Board;
+import bagward.station.HouseId;
 import bagward.station.Spot;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -41,9 +43,15 @@ public record Round(List<ToDo> shown, int more) {
 
     private static List<AlarmView> urgentFirst(Board board) {
         Map<Spot, Integer> walk = new HashMap<>();
-        board.bags().forEach(bag -> walk.putIfAbsent(bag.head().spot(), walk.size()));
+        Map<HouseId, Integer> doors = new HashMap<>();
+        board.bags().forEach(bag -> {
+            doors.putIfAbsent(bag.head().spot().house(), walk.size());
+            walk.putIfAbsent(bag.head().spot(), walk.size());
+        });
         List<AlarmView> sorted = new ArrayList<>(board.alarms());
-        sorted.sort(Comparator.comparingInt(Round::turn).thenComparingInt(alarm -> step(walk, alarm)));
+        sorted.sort(Comparator.comparingInt(Round::turn)
+                .thenComparingInt(alarm -> step(walk, doors, alarm))
+                .thenComparing(alarm -> alarm.spot().isPresent()));
         return sorted;
     }
 
@@ -55,7 +63,11 @@ public record Round(List<ToDo> shown, int more) {
         return Standing.of(alarm) == Standing.ACT ? 0 : 1;
     }
 
-    private static int step(Map<Spot, Integer> walk, AlarmView alarm) {
+    /** A house comes at its first bag, what has no place last. */
+    private static int step(Map<Spot, Integer> walk, Map<HouseId, Integer> doors, AlarmView alarm) {
+        if (alarm.alarm().key().subject() instanceof Subject.InHouse in) {
+            return doors.getOrDefault(in.house(), Integer.MAX_VALUE);
+        }
         return alarm.spot().map(walk::get).orElse(Integer.MAX_VALUE);
     }
 }

@@ -63,11 +63,14 @@ final class MouldSeasons {
                 .toList();
     }
 
-    /** The rule as shipped, the same without the outlook, and the same with the true climate of each bag. */
+    /**
+     * The rule as shipped, the same without the outlook, the same with the true climate of each bag, and all rules together
+     * that send somebody to a bag for damp or mould.
+     */
     static List<Caller> own() {
-        Rule rule = rule();
+        Rule rule = rules(RuleKind.BAG_MOULD).get(0);
         List<Organism> table = OrganismsReader.parse("organisms.yaml", seed("organisms.yaml"));
-        return List.of(
+        List<Caller> callers = new ArrayList<>(List.of(
                 new MouldRuleCaller(
                         "Bagward, rule bag-mould-risk", rule, table, SeasonBag::inside, rule.actsOn(), true),
                 new MouldRuleCaller(
@@ -78,7 +81,19 @@ final class MouldSeasons {
                         table,
                         SeasonBag::truly,
                         rule.actsOn(),
-                        false));
+                        false)));
+        List<Caller> others = new ArrayList<>();
+        for (Rule other : rules(RuleKind.BAG_MOULD).stream().skip(1).toList()) {
+            others.add(
+                    new MouldRuleCaller("rule " + other.id(), other, table, SeasonBag::inside, other.actsOn(), true));
+        }
+        callers.addAll(others);
+        rules(RuleKind.BAG_DAMP).forEach(damp -> callers.add(new DampRuleCaller(damp)));
+        others.add(callers.get(0));
+        callers.add(new FirstOf("all mould rules", List.copyOf(others)));
+        rules(RuleKind.BAG_DAMP).forEach(damp -> others.add(new DampRuleCaller(damp)));
+        callers.add(new FirstOf("all rules on damp and mould", others));
+        return callers;
     }
 
     /** The caller of best balance among those that call falsely no more often than allowed. */
@@ -111,14 +126,13 @@ final class MouldSeasons {
         return List.of(1, 2, 3, 4, 5, 6).stream().map(CalendarCaller::new).toList();
     }
 
-    private static Rule rule() {
+    private static List<Rule> rules(RuleKind kind) {
         Inspection inspection = new Inspection();
         return RulesReader.read(Section.parse("rules.yaml", seed("rules.yaml"), inspection)
                         .sections("rules", 1))
                 .stream()
-                .filter(rule -> rule.kind() == RuleKind.BAG_MOULD)
-                .findFirst()
-                .orElseThrow();
+                .filter(rule -> rule.kind() == kind)
+                .toList();
     }
 
     private static BagMaterial material() {

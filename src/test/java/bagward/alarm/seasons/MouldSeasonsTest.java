@@ -3,6 +3,7 @@ package bagward.alarm.seasons;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -60,5 +61,22 @@ class MouldSeasonsTest {
     @CsvSource({"10, 30.55", "15, 17.56", "19.5, 13.80", "20, 13.85", "25, 19.42", "30, 34.27"})
     void the_wet_hours_that_an_infection_takes_are_those_of_the_parabola(double celsius, double hours) {
         assertEquals(hours, DoseMould.neededHours(celsius), 0.01);
+    }
+
+    @Test
+    void all_rules_together_call_no_later_than_each_of_them() {
+        List<Caller> own = MouldSeasons.own();
+        Caller all = own.get(own.size() - 1);
+        List<Caller> rules =
+                own.stream().filter(caller -> caller.name().contains("rule ")).toList();
+        assertEquals(4, rules.size());
+        for (MouldSeason season : seasons) {
+            for (SeasonBag bag : season.bags()) {
+                Instant first = all.firstCall(season, bag).orElse(Instant.MAX);
+                assertTrue(rules.stream()
+                        .flatMap(rule -> rule.firstCall(season, bag).stream())
+                        .noneMatch(call -> call.isBefore(first)));
+            }
+        }
     }
 }
