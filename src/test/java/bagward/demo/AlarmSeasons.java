@@ -72,7 +72,7 @@ import java.util.stream.Collectors;
 final class AlarmSeasons {
     private static final Instant BEGIN = Instant.parse("2026-03-15T00:00:00Z");
     private static final int RUN_UP_DAYS = 28;
-    private static final int DAYS = 56;
+    private static final int DAYS = 28;
     private static final int BAGS_A_DAY = 3;
     private static final double STAND_FOR = 7.0 / BAGS_A_DAY;
     private static final int SPOTS = 400;
