@@ -76,7 +76,7 @@ final class AlarmSeasons {
     private static final int BAGS_A_DAY = 3;
     private static final double STAND_FOR = 7.0 / BAGS_A_DAY;
     private static final int SPOTS = 400;
-    private static final List<String> MATERIALS = List.of("soft-nonwoven", "paper", "film-half-mm");
+    static final List<String> MATERIALS = List.of("soft-nonwoven", "paper", "film-half-mm");
 
     private final Map<MaterialId, BagMaterial> materials = new HashMap<>();
     private final Map<RuleId, Double> raised = new TreeMap<>();
