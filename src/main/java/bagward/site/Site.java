@@ -61,6 +61,7 @@ public final class Site implements AutoCloseable {
         new DeliveryPages(pages, parts.deliveries()).addTo(routes);
         new CalendarFeed(pages).addTo(routes);
         new SeasonPages(pages, parts.seasons()).addTo(routes);
+        new DryingPages(pages).addTo(routes);
         new RehearsalPages(pages, parts.rehearsals()).addTo(routes);
         new PeoplePages(pages).addTo(routes);
         new JsonInterface(pages).addTo(routes);

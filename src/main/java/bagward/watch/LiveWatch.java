@@ -20,8 +20,10 @@ import bagward.board.BoardBuilder;
 import bagward.board.BoardInputs;
 import bagward.climate.Reading;
 import bagward.climate.ReadingSource;
+import bagward.climate.Span;
 import bagward.clockwork.Clockwork;
 import bagward.clockwork.Pause;
+import bagward.station.HouseId;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -173,6 +175,11 @@ public final class LiveWatch implements Watch, AutoCloseable {
     public BagClimate inBag(Head head, Bagging bagging) {
         return BoardBuilder.climate(inputs(now(), parts.readings()), head, bagging)
                 .bag();
+    }
+
+    @Override
+    public Optional<PlaceStay> stay(HouseId place, Span span) {
+        return PlaceStays.of(inputs(now(), parts.readings()), place, span);
     }
 
     private static Optional<Bagging> newestBagging(Head head) {

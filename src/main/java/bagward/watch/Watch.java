@@ -10,6 +10,8 @@ import bagward.bag.Register;
 import bagward.bag.RegisterChange;
 import bagward.bag.TagCode;
 import bagward.board.Board;
+import bagward.climate.Span;
+import bagward.station.HouseId;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -58,6 +60,9 @@ public interface Watch {
 
     /** The climate inside one of the bags of a head, of the last 21 days that it was on. */
     BagClimate inBag(Head head, Bagging bagging);
+
+    /** What the air of a drying place was over a stretch of time; empty if there is no such place. */
+    Optional<PlaceStay> stay(HouseId place, Span span);
 
     /** How the running parts are. */
     Health health();

@@ -13,10 +13,13 @@ import bagward.bag.RegisterChange;
 import bagward.bag.RegisterRules;
 import bagward.bag.TagCode;
 import bagward.board.Board;
+import bagward.climate.Span;
 import bagward.mould.Crop;
+import bagward.station.HouseId;
 import bagward.watch.BagHistory;
 import bagward.watch.Health;
 import bagward.watch.Intake;
+import bagward.watch.PlaceStay;
 import bagward.watch.Watch;
 import java.time.Clock;
 import java.time.Duration;
@@ -145,6 +148,11 @@ final class SampleWatch implements Watch {
     @Override
     public BagClimate inBag(Head head, Bagging bagging) {
         return SampleClimate.history(head, clock.instant(), Duration.ZERO).bag();
+    }
+
+    @Override
+    public Optional<PlaceStay> stay(HouseId place, Span span) {
+        return SampleDrying.stay(place, span);
     }
 
     @Override

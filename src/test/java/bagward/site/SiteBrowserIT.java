@@ -46,6 +46,7 @@ class SiteBrowserIT {
             "/deliveries",
             "/answer/" + SampleDeliveries.TOKEN,
             "/season",
+            "/drying",
             "/sensors",
             "/quarantine",
             "/health",

@@ -27,6 +27,9 @@ final class SiteShow {
                     java.util.List.of(),
                     b.newestReading()));
         }
+        if (args.length > 1 && args[1].equals("drying")) {
+            watch.show(SampleDrying.on(watch.board()));
+        }
         SampleStores stores = new SampleStores(clock.instant());
         SamplePollen pollen = new SamplePollen(clock, watch::register);
         try (Site site = new Site(

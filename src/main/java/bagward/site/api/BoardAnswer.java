@@ -16,7 +16,8 @@ import java.util.Optional;
  * @param old whether this is too old to trust
  * @param station name of the station
  * @param zone zone of the station; all times here are UTC
- * @param houses in walking order
+ * @param houses in which plants grow, in walking order
+ * @param drying places in which seed dries, in walking order
  * @param bags bags that are on, in walking order
  * @param sensors in the order of the configuration
  * @param alarms highest priority first
@@ -31,6 +32,7 @@ public record BoardAnswer(
         String station,
         String zone,
         List<HouseAnswer> houses,
+        List<DryingAnswer> drying,
         List<BagAnswer> bags,
         List<SensorAnswer> sensors,
         List<AlarmAnswer> alarms,
@@ -46,6 +48,7 @@ public record BoardAnswer(
                 board.station(),
                 board.zone().getId(),
                 board.houses().stream().map(HouseAnswer::of).toList(),
+                board.drying().stream().map(DryingAnswer::of).toList(),
                 board.bags().stream().map(BagAnswer::of).toList(),
                 board.sensors().stream().map(SensorAnswer::of).toList(),
                 board.alarms().stream().map(AlarmAnswer::of).toList(),
