@@ -3,6 +3,7 @@ package bagward.mould;
 import bagward.bag.Bagging;
 import bagward.bag.DryingStay;
 import bagward.bag.Head;
+import bagward.bag.HeadState;
 import bagward.climate.Climate;
 import bagward.climate.Span;
 import bagward.climate.TimeGrid;
@@ -33,7 +34,7 @@ public record LotCourse(Span ripening, IndexStretch pods, List<LotStay> stays, d
      * The course of a head.
      *
      * @param now nothing after it is looked at
-     * @return empty while a bag is on or before the first one
+     * @return empty while a bag is on or before the first one, and for a head that was given up
      */
     public static Optional<LotCourse> of(Head head, LotAir air, Surfaces surfaces, Storage storage, Instant now) {
         return bareSince(head, now).map(from -> {
@@ -87,7 +88,7 @@ public record LotCourse(Span ripening, IndexStretch pods, List<LotStay> stays, d
     }
 
     private static Optional<Instant> bareSince(Head head, Instant now) {
-        return head.baggingAt(now).isPresent()
+        return head.baggingAt(now).isPresent() || head.stateAt(now) == HeadState.LOST
                 ? Optional.empty()
                 : head.baggings().stream()
                         .map(Bagging::takenOff)

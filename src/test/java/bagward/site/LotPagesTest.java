@@ -41,6 +41,15 @@ class LotPagesTest {
     }
 
     @Test
+    void a_head_that_was_given_up_has_no_pods_and_no_lot() {
+        site.visitor.post("/bag/" + SampleRegister.BARE + "/lose", SitePagesTest.entry(Map.of("note", "broken")));
+        String lost = page(SampleRegister.BARE.value());
+        assertFalse(lost.contains("Mould index of the pods"), lost);
+        assertFalse(lost.contains("hangs to dry"), lost);
+        assertFalse(lost.contains("Hang to dry"), lost);
+    }
+
+    @Test
     void a_lot_is_hung_listed_packed_and_its_page_tells_what_the_air_did() {
         assertTrue(page(LOT.value()).contains("Enter where it hangs to dry"));
         HttpResponse<String> hung = enter("hang-to-dry", Map.of("place", "loft", "at", "2027-05-10T12:00"));

@@ -54,6 +54,10 @@ class LotBookTest extends WatchStage {
         assertEquals(Optional.empty(), book().course(head(SECOND)), "its bag is on");
         assertEquals(Optional.empty(), book().usedBag(head(TAG)), "its bag was new");
 
+        watch.change(List.of(new RegisterChange.Harvest(SECOND, hour(100), "with its bag")), "Mirja");
+        LotCourse inOneGo = book().course(head(SECOND)).orElseThrow();
+        assertEquals(0, inOneGo.pods().knownHours() + inOneGo.unknownHours(), 1e-9, "no hour without a bag");
+
         anew();
         clock.set(hour(100));
         Collections.shuffle(readings, new Random(4));
