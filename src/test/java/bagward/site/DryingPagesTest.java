@@ -45,7 +45,7 @@ class DryingPagesTest {
     @Test
     void the_wall_has_one_short_line_for_each_place() {
         String wall = page("/wall");
-        assertTrue(wall.contains("Seed loft 72 %RH, storage fungi could grow. Shed not known."));
+        assertTrue(wall.contains("Seed loft 72 %RH, storage fungi could grow; Shed not known"));
     }
 
     @Test

@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
  * @param bags how many bags are on, in words
  * @param pollen outlook of each house in a few words
  * @param tonight what is to be expected in each house, to follow the bags; empty without an outlook
- * @param drying places in which seed dries, to follow that; empty if there are none
+ * @param drying places in which seed dries, in one line; empty if there are none
  */
 public record WallPage(Plan plan, Round round, String bags, List<Fact> pollen, String tonight, String drying) {
     /** Copies the list. */
@@ -28,10 +28,7 @@ public record WallPage(Plan plan, Round round, String bags, List<Fact> pollen, S
     }
 
     private static String drying(Board board) {
-        String lead = Tonight.lines(board).isEmpty() ? ". " : " ";
-        return board.drying().isEmpty()
-                ? ""
-                : board.drying().stream().map(DryingFacts::line).collect(Collectors.joining(". ", lead, "."));
+        return board.drying().stream().map(DryingFacts::line).collect(Collectors.joining("; "));
     }
 
     /** The wall of a board with at most so many lines to do. */
