@@ -17,7 +17,7 @@ public enum RuleKind {
     BAG_SHUT("bag-shut", "of closure", 0.1, 1),
     /** A bag with a sensor holds back less vapour than it should by at least the limit, as a share of closure. */
     BAG_OFF("bag-off", "of closure", 0.1, 1),
-    /** Humidity of a drying place at or above the limit, %RH. */
+    /** Humidity of a drying place in which seed lots hang at or above the limit, %RH. */
     DRYING_DAMP("drying-damp", "%RH", 30, 100),
     /** A sensor was not heard for the limit times its expected interval. */
     SENSOR_SILENT("sensor-silent", "intervals", 2, 1000),

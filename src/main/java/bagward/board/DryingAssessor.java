@@ -1,10 +1,10 @@
 package bagward.board;
 
 import bagward.alarm.DryingDampRule;
-import bagward.alarm.Rule;
 import bagward.alarm.RuleKind;
 import bagward.alarm.Spell;
 import bagward.alarm.Verdict;
+import bagward.bag.HangingTimes;
 import bagward.climate.Climate;
 import bagward.climate.RegularSeries;
 import bagward.climate.TimeGrid;
@@ -44,19 +44,16 @@ final class DryingAssessor {
     Seen look(House house) {
         TimeGrid grid = grid(in.now());
         Place place = new Places(in.station(), in.readings(), grid, in.now()).at(house.id(), Optional.empty());
-        return new Seen(view(house, place), verdicts(house, place));
+        return new Seen(view(house, place), verdicts(house, place, HangingTimes.of(in.register(), house.id())));
     }
 
     /** One verdict for each rule about drying places. */
-    List<Verdict> verdicts(House house, Place place) {
+    List<Verdict> verdicts(House house, Place place, HangingTimes hanging) {
         return in.rules().stream()
                 .filter(rule -> rule.kind() == RuleKind.DRYING_DAMP)
-                .map(rule -> judge(rule, house, place))
+                .map(rule -> suppression.of(
+                        DryingDampRule.judge(rule, house, place.climate().humidity(), hanging, in.now()), place))
                 .toList();
-    }
-
-    private Verdict judge(Rule rule, House house, Place place) {
-        return suppression.of(DryingDampRule.judge(rule, house, place.climate().humidity(), in.now()), place);
     }
 
     private DryingView view(House house, Place place) {
@@ -69,7 +66,15 @@ final class DryingAssessor {
                         .flatMap(quantity -> place.heardAt(quantity).stream())
                         .max(Instant::compareTo),
                 seed(air),
+                hanging(house),
                 fungi(air.humidity()));
+    }
+
+    private int hanging(House house) {
+        return (int) in.register().heads().stream()
+                .flatMap(head -> head.drying().at(in.now()).stream())
+                .filter(stay -> stay.house().filter(house.id()::equals).isPresent())
+                .count();
     }
 
     /** What the newest air means for seed; nothing once it is too old to speak of now. */

@@ -6,6 +6,7 @@ import bagward.alarm.AlarmEvent;
 import bagward.alarm.RuleKind;
 import bagward.alarm.Step;
 import bagward.alarm.Verdict;
+import bagward.bag.HangingTimes;
 import bagward.climate.TimeGrid;
 import bagward.station.House;
 import java.time.Instant;
@@ -33,12 +34,14 @@ final class DryingSweep {
         List<AlarmEvent> events = new ArrayList<>();
         AlarmBook book = AlarmBook.EMPTY;
         Place whole = whole();
+        HangingTimes hanging =
+                HangingTimes.of(rehearsal.at(rehearsal.end(), Knowledge.NONE).register(), house.id());
         for (Instant tick = rehearsal.tickFrom(Instant.MIN);
                 !tick.isAfter(rehearsal.end());
                 tick = rehearsal.tickFrom(tick.plusMillis(1))) {
             List<Verdict> verdicts = new DryingAssessor(
                             rehearsal.at(tick, Knowledge.NONE), rehearsal.suppressionAt(tick))
-                    .verdicts(house, until(whole, tick));
+                    .verdicts(house, until(whole, tick), hanging);
             Step step = AlarmEngine.step(book, tick, verdicts, rehearsal.rules());
             events.addAll(step.events());
             book = step.book();

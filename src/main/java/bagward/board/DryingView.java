@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param humidity newest humidity, %RH
  * @param newestReading when its newest reading was measured
  * @param seed what this air means for seed; empty if it is not known now
+ * @param hanging how many seed lots are entered as hanging there now
  * @param fungi storage fungi that could grow now, and since when; the one that needs least humidity first
  */
 public record DryingView(
@@ -24,6 +25,7 @@ public record DryingView(
         Optional<Measure> humidity,
         Optional<Instant> newestReading,
         Optional<SeedAir> seed,
+        int hanging,
         List<FungusSince> fungi) {
     /** How far back the air is looked at. */
     public static final Duration LOOK_BACK = Duration.ofDays(7);

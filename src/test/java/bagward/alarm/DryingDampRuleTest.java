@@ -2,12 +2,15 @@ package bagward.alarm;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import bagward.bag.HangingTimes;
 import bagward.climate.RegularSeries;
+import bagward.climate.Span;
 import bagward.climate.TimeGrid;
 import bagward.station.House;
 import bagward.station.HouseId;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -25,13 +28,19 @@ class DryingDampRuleTest {
             Priority.MEDIUM,
             Script.CARD);
 
+    private static final HangingTimes ALWAYS = new HangingTimes(List.of(new Span(Instant.EPOCH, Instant.MAX)));
+
     private static Verdict judge(Rule rule, double... hourly) {
+        return judge(rule, ALWAYS, hourly);
+    }
+
+    private static Verdict judge(Rule rule, HangingTimes hanging, double... hourly) {
         TimeGrid grid = new TimeGrid(START, Duration.ofMinutes(10), hourly.length * 6);
         double[] values = new double[grid.size()];
         for (int i = 0; i < values.length; i++) {
             values[i] = hourly[i / 6];
         }
-        return DryingDampRule.judge(rule, ROOM, RegularSeries.of(grid, values), grid.at(values.length - 1));
+        return DryingDampRule.judge(rule, ROOM, RegularSeries.of(grid, values), hanging, grid.at(values.length - 1));
     }
 
     @Test
@@ -66,5 +75,27 @@ class DryingDampRuleTest {
                 Acting.withLimits(RULE, new OtherLimit(Optional.of(ROOM.id()), Optional.empty(), Optional.empty(), 60));
         assertEquals(Verdict.Outcome.CLEAR, judge(RULE, 65).outcome());
         assertEquals(Verdict.Outcome.HOLDS, judge(other, 65).outcome());
+    }
+
+    @Test
+    void damp_air_calls_nobody_while_no_seed_hangs_in_it() {
+        Instant packed = START.plus(Duration.ofHours(1));
+        Verdict before = judge(RULE, new HangingTimes(List.of()), 75, 75, 75);
+        Verdict after = judge(RULE, new HangingTimes(List.of(new Span(START, packed))), 75, 75, 75);
+
+        assertEquals(Verdict.Outcome.CLEAR, before.outcome());
+        assertEquals(Verdict.Outcome.CLEAR, after.outcome());
+        assertEquals(packed, after.since());
+        assertEquals("no seed lot is entered as hanging there", after.message());
+    }
+
+    @Test
+    void damp_counts_from_when_the_first_lot_was_hung_into_air_that_was_damp_before() {
+        Instant hung = START.plus(Duration.ofHours(2));
+        Verdict verdict = judge(RULE, new HangingTimes(List.of(new Span(hung, Instant.MAX))), 75, 75, 75, 75);
+
+        assertEquals(Verdict.Outcome.HOLDS, verdict.outcome());
+        assertEquals(hung, verdict.since());
+        assertEquals("too damp for drying seed for 1.8 h: 75 %RH now, limit 70 %RH, measured", verdict.message());
     }
 }

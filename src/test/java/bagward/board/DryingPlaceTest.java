@@ -11,6 +11,8 @@ import bagward.alarm.AlarmPhase;
 import bagward.alarm.Step;
 import bagward.alarm.Subject;
 import bagward.alarm.Verdict;
+import bagward.bag.RegisterChange;
+import bagward.bag.TagCode;
 import bagward.mould.Dryness;
 import java.time.Duration;
 import java.time.Instant;
@@ -18,6 +20,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -30,6 +33,7 @@ class DryingPlaceTest {
 
     private final Scenario scenario = new Scenario(20)
             .withSeedRoom()
+            .hangs("V-1", 0)
             .heard(Scenario.SOUTH_POST, 0, END, 14, 70)
             .heard(Scenario.NORTH_POST, 0, END, 14, 70)
             .heard(Scenario.SEED_POST, 0, 60, 22, 45)
@@ -53,6 +57,7 @@ class DryingPlaceTest {
         assertEquals(45, room.humidity().orElseThrow().value(), 1e-9);
         assertEquals(Dryness.DRY_ENOUGH, room.seed().orElseThrow().dryness());
         assertTrue(room.fungi().isEmpty());
+        assertEquals(1, room.hanging());
     }
 
     @Test
@@ -104,6 +109,16 @@ class DryingPlaceTest {
         assertEquals(
                 "too damp for drying seed for 12 h: 76 %RH now, limit 70 %RH, measured",
                 raised.get(0).message());
+    }
+
+    @Test
+    void damp_air_calls_nobody_once_the_last_lot_is_packed() {
+        scenario.change(new RegisterChange.Pack(new TagCode("V-1"), Scenario.hours(66), "", Optional.empty()));
+
+        assertTrue(live().stream()
+                .noneMatch(event ->
+                        event.key().rule().equals(Scenario.DRYING.id()) && event.to() == AlarmPhase.UNACKNOWLEDGED));
+        assertEquals(words(live()), words(rehearsed()));
     }
 
     @Test

@@ -251,6 +251,14 @@ public final class Scenario {
                 .toList();
     }
 
+    /** A head that was harvested two days before hangs in the seed room from an hour on. */
+    Scenario hangs(String tag, double hour) {
+        bag(tag, SOUTH, WINDOW, 1, hour - 1440);
+        change(new RegisterChange.TakeOff(new TagCode(tag), hours(hour - 1272)));
+        change(new RegisterChange.Harvest(new TagCode(tag), hours(hour - 48), ""));
+        return change(new RegisterChange.HangToDry(new TagCode(tag), hours(hour), Optional.of(SEEDS)));
+    }
+
     Scenario change(RegisterChange change) {
         changes.add(change);
         return this;

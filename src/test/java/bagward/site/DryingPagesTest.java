@@ -32,6 +32,8 @@ class DryingPagesTest {
         assertTrue(front.contains("Could grow: Aspergillus halophilicus, Aspergillus restrictus, Aspergillus glaucus,"
                 + " Wallemia since"));
         assertTrue(front.contains("No sensor was heard here so far"));
+        assertTrue(front.contains("2 hang here"));
+        assertTrue(front.contains("None is entered as hanging here, so damp air raises no alarm"));
     }
 
     @Test
@@ -92,6 +94,7 @@ class DryingPagesTest {
         assertTrue(board.contains("\"drying\":[{\"id\":\"loft\""));
         assertTrue(board.contains("\"dryness\":\"too-damp\",\"growth\":\"none\""));
         assertTrue(board.contains("{\"name\":\"Wallemia\",\"since\":"));
+        assertTrue(board.contains("\"lotsHanging\":2,"));
     }
 
     @Test

@@ -90,7 +90,8 @@ final class SampleBoard {
 
     /** A drying place without a sensor. */
     private DryingView drying(House house) {
-        return new DryingView(house, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+        return new DryingView(
+                house, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), 0, List.of());
     }
 
     private List<AlarmView> alarms() {

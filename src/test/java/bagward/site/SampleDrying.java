@@ -69,13 +69,15 @@ final class SampleDrying {
                 Optional.of(new Measure(72, 69, 75, Origin.MEASURED, now)),
                 Optional.of(now),
                 Optional.of(SeedAir.of(new Celsius(19.2), new RelativeHumidity(72), STORAGE)),
+                2,
                 fungi.stream()
                         .map(fungus -> new FungusSince(fungus, since, false))
                         .toList());
     }
 
     private static DryingView silent() {
-        return new DryingView(SHED, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+        return new DryingView(
+                SHED, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), 0, List.of());
     }
 
     /** What the air of one of the places was. */

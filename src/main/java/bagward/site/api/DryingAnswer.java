@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param humidity newest humidity
  * @param newestReading when its newest reading was measured
  * @param seed what this air means for seed, estimated; empty if it is not known now
+ * @param lotsHanging how many seed lots are entered as hanging there now
  * @param fungi storage fungi that could grow now
  */
 public record DryingAnswer(
@@ -27,6 +28,7 @@ public record DryingAnswer(
         Optional<Value> humidity,
         Optional<Instant> newestReading,
         Optional<SeedAnswer> seed,
+        int lotsHanging,
         List<FungusAnswer> fungi) {
     static DryingAnswer of(DryingView view) {
         return new DryingAnswer(
@@ -36,6 +38,7 @@ public record DryingAnswer(
                 Value.of(view.humidity(), Quantity.HUMIDITY.unitCode()),
                 view.newestReading(),
                 view.seed().map(SeedAnswer::of),
+                view.hanging(),
                 view.fungi().stream()
                         .map(f -> new FungusAnswer(f.fungus().name(), f.since(), f.orLonger()))
                         .toList());

@@ -19,12 +19,19 @@ public final class DryingFacts {
 
     private DryingFacts() {}
 
-    /** The lines of a sheet: air, seed moisture, fungi. */
+    /** The lines of a sheet: air, seed moisture, fungi, lots. */
     public static List<Fact> of(DryingView view, ZoneId zone) {
         return List.of(
                 new Fact("Air", air(view, zone)),
                 new Fact("Seed comes to", view.seed().map(DryingFacts::moisture).orElse(NOT_KNOWN)),
-                new Fact("Storage fungi", fungi(view, zone)));
+                new Fact("Storage fungi", fungi(view, zone)),
+                new Fact("Seed lots", lots(view)));
+    }
+
+    private static String lots(DryingView view) {
+        return view.hanging() == 0
+                ? "None is entered as hanging here, so damp air raises no alarm"
+                : Words.count(view.hanging(), "hangs here", "hang here");
     }
 
     /** Further lines for the page of the place: speed of growth, and the old rule of storage. */

@@ -85,6 +85,12 @@ public final class SpooledReadings implements ReadingStore, AutoCloseable {
         return all.isEmpty() ? stored : Optional.of(all.get(all.size() - 1));
     }
 
+    /** Deletes from the store; what waits is stored first and goes another time. */
+    @Override
+    public int deleteBefore(Instant before, int most) {
+        return store.deleteBefore(before, most);
+    }
+
     private Stream<Reading> waiting(SeriesId series) {
         return sink.waiting().stream().filter(r -> r.series().equals(series));
     }

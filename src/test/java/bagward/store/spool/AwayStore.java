@@ -71,4 +71,10 @@ public final class AwayStore implements ReadingStore {
         refuseIf(away);
         return real.newest(series, atOrBefore);
     }
+
+    @Override
+    public synchronized int deleteBefore(Instant before, int most) {
+        refuseIf(away || refusing);
+        return real.deleteBefore(before, most);
+    }
 }
