@@ -62,17 +62,22 @@ public final class OutlookWords {
         return report.today()
                 .map(outlook -> {
                     OutlookPoint point = outlook.headline();
-                    String so = percent(point.ifSo().probability());
-                    String range = point.over()
-                            ? so
-                            : so + " to " + percent(point.ifClear().probability());
-                    return range + " % " + when(report, outlook).toLowerCase(Locale.ENGLISH)
+                    double so = point.ifSo().probability();
+                    double clear = point.over() ? so : point.ifClear().probability();
+                    return range(so, clear) + " % " + when(report, outlook).toLowerCase(Locale.ENGLISH)
                             + outlook.bestHours()
                                     .map(best -> ", best " + hours(best, report))
                                     .orElse(", no good hours")
                             + (report.basis() == Chance.Basis.PRIOR ? " (prior)" : "");
                 })
                 .orElse("no outlook, light is missing");
+    }
+
+    /** "31 to 72", or one number if people would read the same twice. */
+    static String range(double so, double clear) {
+        String from = percent(so);
+        String to = percent(clear);
+        return from.equals(to) ? from : from + " to " + to;
     }
 
     /** The best hours in a sentence. */

@@ -2,6 +2,7 @@ package bagward.pollen;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -15,5 +16,11 @@ class OutlookWordsTest {
             """)
     void nothing_that_may_be_otherwise_is_told_as_certain(double share, double low, double high, String words) {
         assertEquals(words, OutlookWords.chance(new Chance(share, new Interval(low, high, 0.95), Chance.Basis.LEARNT)));
+    }
+
+    @Test
+    void a_range_of_equal_ends_is_one_number() {
+        assertEquals("31 to 72", OutlookWords.range(0.312, 0.718));
+        assertEquals("93", OutlookWords.range(0.928, 0.934));
     }
 }

@@ -40,14 +40,14 @@ class DryingPagesTest {
     void a_station_without_a_drying_place_has_no_such_lines_and_a_page_that_says_how_to_get_one() {
         site.watch.show(SampleDrying.without(site.watch.board()));
         assertFalse(site.visitor.get("/").body().contains("Drying seed"));
-        assertFalse(site.visitor.get("/wall").body().contains("fungi"));
+        assertTrue(site.visitor.get("/wall").body().contains("class=\"wall-drying\" data-live></p>"));
         assertTrue(site.visitor.get("/drying").body().contains("use: drying"));
     }
 
     @Test
     void the_wall_has_one_short_line_for_each_place() {
         String wall = page("/wall");
-        assertTrue(wall.contains("Seed loft 72 %RH, fungi could grow; Shed not known"));
+        assertTrue(wall.contains("Seed loft 72 %RH, damp; Shed not known"));
     }
 
     @Test

@@ -48,13 +48,12 @@ public final class DryingFacts {
         return facts;
     }
 
-    /** One short line for the wall: "Seed room 73 %RH, fungi could grow". */
+    /** One short line for the wall: "Seed room 73 %RH, damp", if storage fungi could grow. */
     public static String line(DryingView view) {
         String air = view.seed().isEmpty()
                 ? "not known"
                 : view.humidity().map(m -> Words.whole(m.value()) + " %RH").orElse("not known");
-        String fungi = view.fungi().isEmpty() ? "" : ", fungi could grow";
-        return view.house().name() + " " + air + fungi;
+        return view.house().name() + " " + air + (view.fungi().isEmpty() ? "" : ", damp");
     }
 
     private static String air(DryingView view, ZoneId zone) {
