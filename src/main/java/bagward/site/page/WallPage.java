@@ -27,12 +27,6 @@ public record WallPage(Plan plan, Round round, String bags, List<Fact> pollen, S
         pollen = List.copyOf(pollen);
     }
 
-    /** The line that counts what is not shown takes the place of one that is, where a second house has an outlook below. */
-    private static Round round(Board board, int lines, int outlooks) {
-        Round round = Round.of(board, lines);
-        return round.more() > 0 && outlooks > 1 ? Round.of(board, lines - 1) : round;
-    }
-
     private static String drying(Board board) {
         return board.drying().stream().map(DryingFacts::line).collect(Collectors.joining("; "));
     }
@@ -41,7 +35,7 @@ public record WallPage(Plan plan, Round round, String bags, List<Fact> pollen, S
     public static WallPage of(Board board, int lines, List<Fact> pollen) {
         return new WallPage(
                 Plan.of(board, Sheet.WALL),
-                round(board, lines, pollen.size()),
+                Round.of(board, lines),
                 Words.count(board.bags().size(), "bag on", "bags on"),
                 pollen,
                 Tonight.lines(board).isEmpty() ? "" : ". Tonight: " + String.join("; ", Tonight.lines(board)) + ".",
